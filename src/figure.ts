@@ -1,0 +1,61 @@
+/** A number that can be printed: what it is, how sure, from how much, how far it reaches, and where it came from. */
+
+export type FigureUnit =
+  | 'fruits'
+  | 'plants'
+  | 'spots'
+  | 'kg'
+  | 'fruits_per_plant'
+  | 'kg_per_plant'
+  | 'fruits_per_m2'
+  | 'kg_per_m2'
+  | 'm2'
+  | 'mm'
+  | 'c'
+  | 'days'
+  | 'of_ten';
+
+/** How far a figure may be carried: what happened, another spot of this summer, or a next summer here. */
+export type Reach = 'what-happened' | 'another-spot-this-summer' | 'next-summer-here';
+
+export interface Interval {
+  readonly low: number;
+  readonly high: number;
+  /** Nominal coverage, for instance 0.9. */
+  readonly level: number;
+}
+
+/** Why a figure has no value, or what it lacks: a message code and the values its words need. */
+export interface Reason {
+  readonly code: string;
+  readonly values: Readonly<Record<string, string | number>>;
+}
+
+export interface Replicate {
+  /** What counts as one independent repeat: mound, tub, row, bed, spot, season, day. */
+  readonly kind: string;
+  readonly count: number;
+}
+
+export interface Figure {
+  /** Stable dotted id, for instance `yield.2025.garden.total.fruits`. */
+  readonly id: string;
+  /** In the unit named; null when it cannot be said, and then `reason` says why. */
+  readonly value: number | null;
+  readonly unit: FigureUnit;
+  readonly interval: Interval | null;
+  /** Observations under the value. */
+  readonly n: number;
+  readonly replicate: Replicate | null;
+  readonly reach: Reach;
+  /** Id of its words in data/reference/methods.yaml. */
+  readonly method: string;
+  /** Id of its citation in data/reference/sources.yaml; null for plain counts of the garden's own records. */
+  readonly source: string | null;
+  /** Id of the set of records under it, listed once in bases.json. */
+  readonly basis: string;
+  /** Why the value is null, or a remark that must stand beside it; null when neither. */
+  readonly reason: Reason | null;
+}
+
+export const because = (code: string, values: Reason['values'] = {}): Reason => ({ code, values });

@@ -1,0 +1,153 @@
+import type { Dated } from './dated.ts';
+import { type Day, dateOf, monthOf, yearOf } from './day.ts';
+import type { FigureUnit, Interval } from './figure.ts';
+import { fromSi } from './units.ts';
+
+/** Value, unit system and locale in; text out. The only place that rounds. */
+
+export type UnitSystem = 'metric' | 'us';
+
+export interface Style {
+  readonly units: UnitSystem;
+  /** BCP 47 tag, for instance en-GB. */
+  readonly locale: string;
+}
+
+interface PrintUnit {
+  readonly toPrint: (si: number) => number;
+  readonly label: string;
+  /** Decimals when the value is under ten; from ten on one fewer. */
+  readonly decimals: number;
+}
+
+const whole = (label: string): PrintUnit => ({ toPrint: (value) => value, label, decimals: 0 });
+const scaled = (label: string, decimals: number, toPrint: (si: number) => number): PrintUnit => ({
+  toPrint,
+  label,
+  decimals,
+});
+const same = (value: number): number => value;
+const pounds = (kg: number): number => fromSi('mass', 'lb', kg);
+const squareFeet = (m2: number): number => fromSi('area', 'ft2', m2);
+
+const COUNTS = {
+  fruits: whole('fruits'),
+  plants: whole('plants'),
+  spots: whole('spots'),
+  days: whole('days'),
+  of_ten: whole('of ten'),
+  fruits_per_plant: scaled('fruits a plant', 1, same),
+};
+
+const PRINT_UNITS: Record<UnitSystem, Record<FigureUnit, PrintUnit>> = {
+  metric: {
+    ...COUNTS,
+    kg: scaled('kg', 1, same),
+    kg_per_plant: scaled('kg a plant', 1, same),
+    fruits_per_m2: scaled('fruits a m²', 1, same),
+    kg_per_m2: scaled('kg a m²', 1, same),
+    m2: scaled('m²', 1, same),
+    mm: scaled('mm', 0, same),
+    c: scaled('°C', 0, same),
+  },
+  us: {
+    ...COUNTS,
+    kg: scaled('lb', 1, pounds),
+    kg_per_plant: scaled('lb a plant', 1, pounds),
+    fruits_per_m2: scaled('fruits a ft²', 2, (value) => value / squareFeet(1)),
+    kg_per_m2: scaled('lb a ft²', 1, (value) => pounds(value) / squareFeet(1)),
+    m2: scaled('ft²', 0, squareFeet),
+    mm: scaled('in', 1, (value) => fromSi('rain', 'in', value)),
+    c: scaled('°F', 0, (value) => fromSi('temperature', 'f', value)),
+  },
+};
+
+/** Rates keep one decimal at any size, so that a column of them lines up. */
+const RATES: readonly FigureUnit[] = ['kg_per_plant', 'fruits_per_plant', 'fruits_per_m2', 'kg_per_m2'];
+
+export interface Format {
+  /** A value in its SI unit as digits in the print unit, without the unit. */
+  readonly digits: (value: number, unit: FigureUnit) => string;
+  /** The same with the unit after it. */
+  readonly amount: (value: number, unit: FigureUnit) => string;
+  /** "3.1 to 6.4", both ends with the same decimals. */
+  readonly range: (interval: Interval, unit: FigureUnit) => string;
+  /** A difference: "2.1 more", "0.4 less", "the same", with the sign in words. */
+  readonly difference: (value: number, unit: FigureUnit) => string;
+  readonly unitLabel: (unit: FigureUnit) => string;
+  readonly toPrint: (value: number, unit: FigureUnit) => number;
+  readonly count: (value: number) => string;
+  /** A plain decimal that is no figure, for instance a t quantile. */
+  readonly decimal: (value: number, decimals: number) => string;
+  /** "7 Aug", the month as a word. */
+  readonly day: (value: Day) => string;
+  /** "7 Aug 2025". */
+  readonly dayYear: (value: Day) => string;
+  readonly dated: (value: Dated) => string;
+}
+
+/** Throws RangeError for a locale that is no language tag. */
+export function createFormat(style: Style): Format {
+  const printUnits = PRINT_UNITS[style.units];
+  const digits = (value: number, unit: FigureUnit): string => {
+    const print = printUnits[unit].toPrint(value);
+    return fixed(style.locale, print, decimalsFor(printUnits[unit], unit, print));
+  };
+  const months = new Intl.DateTimeFormat(style.locale, { month: 'short', timeZone: 'UTC' });
+  const monthWord = (value: Day): string => months.format(Date.UTC(2001, monthOf(value) - 1, 1)).replace(/\.$/, '');
+  const monthFirst = style.locale === 'en-US';
+  const day = (value: Day): string =>
+    monthFirst ? `${monthWord(value)} ${dateOf(value)}` : `${dateOf(value)} ${monthWord(value)}`;
+  const dayYear = (value: Day): string =>
+    monthFirst ? `${day(value)}, ${yearOf(value)}` : `${day(value)} ${yearOf(value)}`;
+
+  return {
+    digits,
+    amount: (value, unit) => `${digits(value, unit)} ${printUnits[unit].label}`,
+    range: (interval, unit) => rangeText(style.locale, printUnits[unit], unit, interval),
+    difference: (value, unit) => differenceText(digits(Math.abs(value), unit), value),
+    unitLabel: (unit) => printUnits[unit].label,
+    toPrint: (value, unit) => printUnits[unit].toPrint(value),
+    count: (value) => fixed(style.locale, value, 0),
+    decimal: (value, decimals) => fixed(style.locale, value, decimals),
+    day,
+    dayYear,
+    dated: (value) => datedText(value, dayYear, monthWord),
+  };
+}
+
+function fixed(locale: string, value: number, decimals: number): string {
+  const rounded = Math.abs(value) < 0.5 * 10 ** -decimals ? 0 : value;
+  return rounded.toLocaleString(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+}
+
+function decimalsFor(print: PrintUnit, unit: FigureUnit, value: number): number {
+  if (RATES.includes(unit) || Math.abs(value) < 10) return print.decimals;
+  return Math.max(print.decimals - 1, 0);
+}
+
+function rangeText(locale: string, print: PrintUnit, unit: FigureUnit, interval: Interval): string {
+  const [low, high] = [print.toPrint(interval.low), print.toPrint(interval.high)];
+  const decimals = decimalsFor(print, unit, high);
+  return `${fixed(locale, low, decimals)} to ${fixed(locale, high, decimals)}`;
+}
+
+function differenceText(size: string, value: number): string {
+  if (!/[1-9]/.test(size)) return 'the same';
+  return `${size} ${value > 0 ? 'more' : 'less'}`;
+}
+
+function datedText(value: Dated, dayYear: (day: Day) => string, monthWord: (day: Day) => string): string {
+  switch (value.kind) {
+    case 'unknown':
+      return 'not known';
+    case 'day':
+      return dayYear(value.first);
+    case 'about':
+      return `about ${dayYear(value.first)}`;
+    case 'span':
+      return `${dayYear(value.first)} to ${dayYear(value.last)}`;
+    case 'month':
+      return `${monthWord(value.first)} ${yearOf(value.first)}`;
+  }
+}
