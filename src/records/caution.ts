@@ -1,0 +1,25 @@
+import { z } from 'zod';
+import { choice } from './field/choice.ts';
+import { id, reference } from './field/id.ts';
+import { record } from './field/record.ts';
+import { text } from './field/text.ts';
+
+/** A safety text, printed at the steps it names. */
+export const cautionSchema = record({
+  id: id('Caution'),
+  topic: text('Topic', 60),
+  says: text('Text', 800),
+  at: z
+    .array(
+      choice(
+        ['ground', 'planting', 'watering', 'walking', 'picking', 'weighing', 'cutting', 'keeping', 'sharing', 'seed'],
+        { title: 'Step' },
+      ),
+    )
+    .meta({ title: 'Printed at' }),
+  ask: text('Whom to ask', 120),
+  sources: z.array(reference('Source')).meta({ title: 'Sources' }),
+  checked_by: text('Checked by', 80).optional(),
+});
+
+export type CautionRecord = z.output<typeof cautionSchema>;

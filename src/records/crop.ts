@@ -1,0 +1,33 @@
+import { z } from 'zod';
+import { amount } from './field/amount.ts';
+import { choice, yesNo } from './field/choice.ts';
+import { id, reference } from './field/id.ts';
+import { record } from './field/record.ts';
+import { note, text } from './field/text.ts';
+
+const bound = amount({ min: 0, max: 1_000_000, about: false });
+
+/** Values outside a bound are warned of, never refused. */
+const boundsSchema = record({
+  mass_kg_low: bound.meta({ title: 'Lightest likely fruit, kg' }),
+  mass_kg_high: bound.meta({ title: 'Heaviest likely fruit, kg' }),
+  girth_cm_high: bound.meta({ title: 'Widest likely girth, cm' }),
+  brix_low: bound.meta({ title: 'Lowest likely sugar, °Brix' }),
+  brix_high: bound.meta({ title: 'Highest likely sugar, °Brix' }),
+  days_set_to_pick_low: bound.meta({ title: 'Fewest likely days from set to pick' }),
+  days_set_to_pick_high: bound.meta({ title: 'Most likely days from set to pick' }),
+  source: reference('Source'),
+});
+
+/** Traits of a crop. Code asks for traits, never for a name. One map. */
+export const cropSchema = record({
+  id: id('Crop'),
+  names: z.record(z.string(), text('Name', 40)).meta({ title: 'Names by language' }),
+  plurals: z.record(z.string(), text('Name of many', 40)).meta({ title: 'Plural names by language' }),
+  slip: choice(['full', 'forced', 'none', 'varies'], { title: 'Slip' }),
+  fruit_on_ground: yesNo({ title: 'Fruit lies on the ground' }),
+  bounds: boundsSchema.optional().meta({ title: 'Plausibility bounds' }),
+  note,
+});
+
+export type CropRecord = z.output<typeof cropSchema>;

@@ -1,0 +1,41 @@
+import { z } from 'zod';
+import { refuse } from './refuse.ts';
+
+interface Heading {
+  readonly title: string;
+  readonly description?: string;
+}
+
+/** One word of a short list. The sheets' small code of a word, where it has one, is taken too. */
+export function choice<const Words extends readonly string[]>(
+  words: Words,
+  heading: Heading,
+  codes: Readonly<Record<string, Words[number]>> = {},
+) {
+  return z
+    .string()
+    .transform((text, context): Words[number] => {
+      const typed = text.trim().toLowerCase();
+      const word = words.find((known) => known.toLowerCase() === typed) ?? codes[typed.toUpperCase()];
+      if (word) return word;
+      return refuse(
+        context,
+        'unknown-word',
+        `"${text}" is not one of the words for this`,
+        `write one of: ${words.join(', ')}`,
+      );
+    })
+    .meta({ ...heading, words: [...words] });
+}
+
+/** yes or no. */
+export const yesNo = (heading: Heading) =>
+  z
+    .string()
+    .transform((text, context): boolean => {
+      const word = text.trim().toLowerCase();
+      if (word === 'yes' || word === 'true') return true;
+      if (word === 'no' || word === 'false') return false;
+      return refuse(context, 'unknown-word', `"${text}" is neither yes nor no`, 'write yes or no');
+    })
+    .meta({ ...heading, words: ['yes', 'no'] });

@@ -1,0 +1,8 @@
+import { amount } from './amount.ts';
+
+/** Degrees of latitude or longitude, south and west negative. */
+export const degrees = (title: string, most: number) =>
+  amount({ min: -most, max: most, about: false }).meta({
+    title,
+    description: 'Decimal degrees; south and west are negative.',
+  });
