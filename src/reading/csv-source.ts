@@ -1,0 +1,142 @@
+import { parse } from 'csv-parse/sync';
+import type { Problem } from './problem.ts';
+import { problemAt, type Source, type Tree } from './source.ts';
+import type { ReadSource } from './yaml-source.ts';
+
+const MOST_ROWS = 100_000;
+
+interface Row {
+  readonly record: string[];
+  readonly info: { readonly lines: number };
+}
+
+/** A table with one header line as a list of maps of text; blank cells are absent. One delimiter: comma, semicolon or tab. */
+export function readCsv(file: string, text: string): ReadSource {
+  const delimiter = delimiterOf(text);
+  const rows = parseRows(text, delimiter);
+  if ('fault' in rows)
+    return {
+      source: null,
+      problems: [lineProblem(file, rows.line, 'csv', rows.fault, 'check the quotes of that line')],
+    };
+  const [header, ...body] = rows;
+  if (!header)
+    return {
+      source: null,
+      problems: [lineProblem(file, 1, 'csv-empty', 'the file has no header line', 'begin with a line of column names')],
+    };
+  const names = header.record.map((name) => name.trim());
+  const lines = text.split(/\r\n|\n|\r/);
+  const lineOf = (row: number): number => firstLine(body[row]);
+  const tree: Tree = body.map(({ record }) => mapOf(names, record));
+  const source: Source = {
+    file,
+    text,
+    tree,
+    locate: ([row, name]) => {
+      const line = typeof row === 'number' ? lineOf(row) : 1;
+      const cell = names.indexOf(String(name));
+      return { line, column: cell < 0 ? 1 : cellColumn(lines[line - 1] ?? '', cell, delimiter) };
+    },
+  };
+  return {
+    source,
+    problems: [...headerProblems(source, names), ...rowProblems(source, names, body), ...tooMany(source, body)],
+  };
+}
+
+const firstLine = (row: Row | undefined): number => row?.info.lines ?? 1;
+
+/** The delimiter met most in the header line. */
+function delimiterOf(text: string): string {
+  const header = text.split(/\r\n|\n|\r/, 1)[0] ?? '';
+  const uses = (sign: string): number => header.split(sign).length;
+  return [',', ';', '\t'].reduce((best, sign) => (uses(sign) > uses(best) ? sign : best));
+}
+
+function parseRows(text: string, delimiter: string): Row[] | { fault: string; line: number } {
+  try {
+    return parse(text, {
+      delimiter,
+      bom: true,
+      info: true,
+      relax_column_count: true,
+      skip_empty_lines: true,
+      comment: '#',
+      comment_no_infix: true,
+      trim: true,
+    }) as unknown as Row[];
+  } catch (error) {
+    const { message, lines } = error as { message: string; lines?: number };
+    return { fault: `the table cannot be read: ${message.split(':')[0]?.toLowerCase()}`, line: lines ?? 1 };
+  }
+}
+
+function mapOf(names: readonly string[], cells: readonly string[]): { [key: string]: Tree } {
+  const map: Record<string, Tree> = Object.create(null);
+  names.forEach((name, index) => {
+    const cell = cells[index]?.trim();
+    if (cell) map[name] = cell;
+  });
+  return map;
+}
+
+function headerProblems(source: Source, names: readonly string[]): Problem[] {
+  const twice = names.filter((name, index) => names.indexOf(name) !== index);
+  return twice.map((name) =>
+    problemAt(source, [], {
+      code: 'column-twice',
+      message: `the column "${name}" stands twice`,
+      hint: 'keep one of them',
+    }),
+  );
+}
+
+function rowProblems(source: Source, names: readonly string[], body: readonly Row[]): Problem[] {
+  return body.flatMap(({ record }, row) =>
+    record.length === names.length
+      ? []
+      : [
+          problemAt(source, [row], {
+            code: 'cell-count',
+            message: `the row has ${record.length} cells, the header ${names.length}`,
+            hint: 'add or take a delimiter; a decimal comma splits a cell in two',
+          }),
+        ],
+  );
+}
+
+function tooMany(source: Source, body: readonly Row[]): Problem[] {
+  if (body.length <= MOST_ROWS) return [];
+  return [
+    problemAt(source, [], {
+      code: 'too-many-rows',
+      message: `${body.length} rows are more than ${MOST_ROWS}`,
+      hint: 'split the file by year',
+    }),
+  ];
+}
+
+/** Column of the nth cell of a line, delimiters inside quotes not counted. */
+function cellColumn(line: string, cell: number, delimiter: string): number {
+  let quoted = false;
+  let seen = 0;
+  for (let at = 0; at < line.length && seen <= cell; at++) {
+    if (seen === cell) return at + 1;
+    if (line[at] === '"') quoted = !quoted;
+    else if (line[at] === delimiter && !quoted) seen += 1;
+  }
+  return line.length + 1;
+}
+
+const lineProblem = (file: string, line: number, code: string, message: string, hint: string): Problem => ({
+  severity: 'error',
+  file,
+  line,
+  column: 1,
+  record: null,
+  field: null,
+  code,
+  message,
+  hint,
+});

@@ -1,0 +1,64 @@
+import { cautionSchema } from '../records/caution.ts';
+import { cropSchema } from '../records/crop.ts';
+import { fruitSchema } from '../records/fruit.ts';
+import { gardenSchema } from '../records/garden.ts';
+import { methodSchema } from '../records/method.ts';
+import { pickingSchema } from '../records/picking.ts';
+import { plantingSchema } from '../records/planting.ts';
+import { seasonSchema } from '../records/season.ts';
+import { sourceSchema } from '../records/source.ts';
+import { varietySchema } from '../records/variety.ts';
+import { visitSchema } from '../records/visit.ts';
+import { weatherDaySchema } from '../records/weather-day.ts';
+
+/** Every record kind: the schema of one record and whether its file holds one or a list. */
+export const KINDS = {
+  garden: { schema: gardenSchema, shape: 'map' },
+  varieties: { schema: varietySchema, shape: 'list' },
+  crops: { schema: cropSchema, shape: 'map' },
+  season: { schema: seasonSchema, shape: 'map' },
+  plantings: { schema: plantingSchema, shape: 'list' },
+  pickings: { schema: pickingSchema, shape: 'list' },
+  fruits: { schema: fruitSchema, shape: 'list' },
+  visits: { schema: visitSchema, shape: 'list' },
+  weather: { schema: weatherDaySchema, shape: 'list' },
+  sources: { schema: sourceSchema, shape: 'list' },
+  cautions: { schema: cautionSchema, shape: 'list' },
+  methods: { schema: methodSchema, shape: 'list' },
+} as const;
+
+export type Kind = keyof typeof KINDS;
+
+/** Where a file lies in a garden, and so what it holds. `part` is the season's slug, the station or the crop. */
+export interface FileKind {
+  readonly kind: Kind;
+  readonly part: string;
+}
+
+const NAME = '[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*';
+const SEASON_KINDS: readonly Kind[] = ['season', 'plantings', 'pickings', 'fruits', 'visits'];
+const FILES: readonly [RegExp, (match: RegExpExecArray) => FileKind][] = [
+  [/^(garden|varieties)\.yaml$/, (match) => ({ kind: match[1] as Kind, part: '' })],
+  [new RegExp(`^crops/(${NAME})\\.yaml$`), (match) => ({ kind: 'crops', part: match[1] ?? '' })],
+  [new RegExp(`^weather/(${NAME})\\.(?:csv|yaml)$`), (match) => ({ kind: 'weather', part: match[1] ?? '' })],
+  [
+    new RegExp(`^seasons/(${NAME})/(${SEASON_KINDS.join('|')})\\.yaml$`),
+    (match) => ({ kind: match[2] as Kind, part: match[1] ?? '' }),
+  ],
+];
+
+/** What the file at a path holds, or null where the book reads nothing. */
+export function kindOfFile(path: string): FileKind | null {
+  for (const [pattern, found] of FILES) {
+    const match = pattern.exec(path);
+    if (match) return found(match);
+  }
+  return null;
+}
+
+/** The names a file may have in the folder of a path, to suggest one. */
+export function fileNamesBeside(path: string): string[] {
+  if (path.startsWith('seasons/')) return SEASON_KINDS.map((kind) => `${kind}.yaml`);
+  if (path.includes('/')) return [];
+  return ['garden.yaml', 'varieties.yaml'];
+}

@@ -1,0 +1,154 @@
+import {
+  isAlias,
+  isMap,
+  isPair,
+  isScalar,
+  isSeq,
+  LineCounter,
+  type Node,
+  type Pair,
+  parseAllDocuments,
+  type YAMLMap,
+} from 'yaml';
+import type { Problem } from './problem.ts';
+import { type Place, problemAt, type Source, type Tree, type TreePath } from './source.ts';
+import { deepestNesting } from './yaml-nesting.ts';
+import { explainYaml } from './yaml-slips.ts';
+
+const DEEPEST = 24;
+
+export interface ReadSource {
+  /** Null when nothing of the file can be used. */
+  readonly source: Source | null;
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * One YAML document with every scalar kept as its text, so that ids like 08 and labels like 2025 survive
+ * and one grammar of fields serves YAML and CSV. Blank scalars are absent. Aliases, tags, further documents
+ * and deep nesting are refused.
+ */
+export function readYaml(file: string, text: string): ReadSource {
+  const tooDeep = deepestNesting(text) > DEEPEST;
+  if (tooDeep)
+    return {
+      source: null,
+      problems: [
+        flatProblem(file, 'too-deep', 'the lists and maps are nested too deep', 'records have three levels at most'),
+      ],
+    };
+  const lineCounter = new LineCounter();
+  const documents = parseAllDocuments(text, {
+    schema: 'failsafe',
+    lineCounter,
+    prettyErrors: false,
+    stringKeys: true,
+    logLevel: 'silent',
+  });
+  const document = 'empty' in documents ? null : (documents[0] ?? null);
+  const root = (document?.contents ?? null) as Node | null;
+  const source = sourceOf(file, text, root, lineCounter);
+  const faults = [...(document?.errors ?? []), ...(document?.warnings ?? [])];
+  const problems = faults.map((fault) => explainYaml(source, lineCounter, fault));
+  if (documents.length > 1)
+    problems.push(
+      problemAt(source, [], {
+        code: 'two-documents',
+        message: 'the file holds more than one document',
+        hint: 'delete the line ---',
+      }),
+    );
+  const strange = firstStrange(root, []);
+  if (strange)
+    problems.push(
+      problemAt(source, strange, {
+        code: 'alias',
+        message: 'anchors and aliases (& and *) are not read',
+        hint: 'write the value out, or put it in quotes',
+      }),
+    );
+  return { source: problems.length > 0 ? null : source, problems: firstPerLine(problems) };
+}
+
+function sourceOf(file: string, text: string, root: Node | null, lineCounter: LineCounter): Source {
+  const place = (offset: number): Place => {
+    const { line, col } = lineCounter.linePos(offset);
+    return { line: Math.max(line, 1), column: Math.max(col, 1) };
+  };
+  return {
+    file,
+    text,
+    tree: plain(root) ?? {},
+    locate: (path, part = 'value') => place(offsetOf(root, path, part)),
+  };
+}
+
+/** Offset of the node at a path, or of the nearest existing one above it. */
+function offsetOf(root: Node | null, path: TreePath, part: 'key' | 'value'): number {
+  let node: Node | null = root;
+  let offset = start(root) ?? 0;
+  for (const [depth, step] of path.entries()) {
+    const pair: Pair | undefined = isMap(node) ? pairOf(node, step) : undefined;
+    const child: Node | null = pair
+      ? (pair.value as Node | null)
+      : isSeq(node) && typeof step === 'number'
+        ? ((node.items[step] as Node | undefined) ?? null)
+        : null;
+    if (!pair && !child) break;
+    const atKey = part === 'key' && depth === path.length - 1;
+    offset = (atKey && pair ? start(pair.key as Node) : (start(child) ?? start(pair?.key as Node))) ?? offset;
+    node = child;
+  }
+  return offset;
+}
+
+const start = (node: Node | null | undefined): number | undefined => node?.range?.[0];
+
+const pairOf = (map: YAMLMap, step: string | number): Pair | undefined =>
+  map.items.find((item) => isPair(item) && isScalar(item.key) && item.key.value === String(step));
+
+/** The node as text, lists and maps; null for a blank. Keys are own properties, whatever their name. */
+function plain(node: unknown): Tree | null {
+  if (isScalar(node)) return typeof node.value === 'string' && node.value.trim() !== '' ? node.value : null;
+  if (isSeq(node)) return node.items.map((item) => plain(item) ?? '');
+  if (!isMap(node)) return null;
+  const map: Record<string, Tree> = Object.create(null);
+  for (const { key, value } of node.items) {
+    const child = plain(value);
+    if (isScalar(key) && child !== null) map[String(key.value)] = child;
+    else if (isScalar(key) && /^\d+$/.test(String(key.value))) map[String(key.value)] = '';
+  }
+  return map;
+}
+
+/** Path of the first alias or anchor, depth first; null where there is none. */
+function firstStrange(node: unknown, path: (string | number)[]): (string | number)[] | null {
+  if (isAlias(node) || (node as { anchor?: string } | null)?.anchor) return path;
+  const children: [string | number, unknown][] = isSeq(node)
+    ? node.items.map((item, index) => [index, item])
+    : isMap(node)
+      ? node.items.map(({ key, value }) => [isScalar(key) ? String(key.value) : '', value])
+      : [];
+  for (const [step, child] of children) {
+    const found = firstStrange(child, [...path, step]);
+    if (found) return found;
+  }
+  return null;
+}
+
+/** One slip often sets off several complaints on its line; the first says it. */
+function firstPerLine(problems: readonly Problem[]): Problem[] {
+  return problems.filter((problem, index) => problems.findIndex((other) => other.line === problem.line) === index);
+}
+
+const flatProblem = (file: string, code: string, message: string, hint: string): Problem => ({
+  severity: 'error',
+  file,
+  line: 1,
+  column: 1,
+  record: null,
+  field: null,
+  code,
+  message,
+  hint,
+});
