@@ -1,0 +1,63 @@
+import type { Dated } from '../dated.ts';
+import type { Day } from '../day.ts';
+import type { Fruit, Garden, Picking, Planting, Season, Station } from './garden.ts';
+
+/**
+ * The garden as it was known on a day: what happened later, or was written down later, is not in it.
+ * A part counts from its recorded date, else from its own last day; a part of unknown date counts always.
+ */
+export function asOf(garden: Garden, today: Day): Garden {
+  return {
+    ...garden,
+    seasons: garden.seasons.filter(({ starts_on }) => starts_on <= today).map((season) => seasonAsOf(season, today)),
+    stations: garden.stations.map((station) => stationAsOf(station, today)),
+  };
+}
+
+interface Written {
+  readonly recorded_on: Day | null;
+}
+
+/** The day a part became known; null when nobody knows. */
+export const knownOn = (date: Dated | null, part: Written | null): Day | null =>
+  part?.recorded_on ?? date?.last ?? null;
+
+const isKnown = (day: Day | null, today: Day): boolean => day === null || day <= today;
+
+function seasonAsOf(season: Season, today: Day): Season {
+  return {
+    ...season,
+    plantings: season.plantings
+      .filter(({ planted_on }) => isKnown(planted_on.last, today))
+      .map((planting) => plantingAsOf(planting, today)),
+    visits: season.visits.filter((visit) => isKnown(visit.recorded_on ?? visit.visited_on, today)),
+  };
+}
+
+function plantingAsOf(planting: Planting, today: Day): Planting {
+  const pickingKnown = (picking: Picking): boolean => isKnown(knownOn(picking.picked_on, picking), today);
+  return {
+    ...planting,
+    fruits: planting.fruits.flatMap((fruit) => fruitAsOf(fruit, today) ?? []),
+    pickings: planting.pickings.filter(pickingKnown),
+  };
+}
+
+/** Null when nothing of the fruit was known yet. */
+function fruitAsOf(fruit: Fruit, today: Day): Fruit | null {
+  const part = <P extends Written>(value: P | null, date: Dated | null | undefined): P | null =>
+    value && isKnown(knownOn(date ?? null, value), today) ? value : null;
+  const set = part(fruit.set, fruit.set?.set_on ?? fruit.set?.first_seen_on);
+  const pick = part(fruit.pick, fruit.pick?.picked_on);
+  const end = part(fruit.end, fruit.end?.ended_on);
+  const cut = part(fruit.cut, fruit.cut?.cut_on);
+  const told = fruit.pick ?? fruit.end;
+  const nothingYet = !set && !pick && !end && !cut;
+  if (nothingYet && (fruit.set || told || fruit.cut)) return null;
+  const stillGrowing = told !== null && !pick && !end;
+  return { ...fruit, set, pick, end, cut, fate: stillGrowing ? 'growing' : fruit.fate };
+}
+
+function stationAsOf(station: Station, today: Day): Station {
+  return { ...station, days: station.days.filter(({ date }) => date <= today) };
+}

@@ -1,0 +1,80 @@
+import { addDays } from '../day.ts';
+import type { Listing } from '../reading/garden-records.ts';
+import { nearest } from '../reading/nearest.ts';
+import type { Problem } from '../reading/problem.ts';
+import { type Entry, problemIn } from '../reading/source.ts';
+import type { GardenRecord } from '../records/garden.ts';
+import type { WeatherDayRecord } from '../records/weather-day.ts';
+import { checkWeather } from './check-weather.ts';
+import type { Station, WeatherDay } from './garden.ts';
+
+interface Stations {
+  readonly stations: readonly Station[];
+  readonly problems: readonly Problem[];
+}
+
+/** The weather of each station by the day it fell on. */
+export function linkStations(listings: readonly Listing<'weather'>[], garden: Entry<GardenRecord> | null): Stations {
+  const named = garden?.record.weather ?? null;
+  const ids = [...new Set(listings.map(({ part }) => part))].sort();
+  const stations = ids.map((id) => {
+    const entries = listings.filter(({ part }) => part === id).flatMap((listing) => listing.entries);
+    const morning = named?.station === id && named.read === 'morning';
+    return {
+      id,
+      days: filed(
+        id,
+        entries.map(({ record }) => record),
+        morning,
+      ),
+    };
+  });
+  const problems = ids.flatMap((id) =>
+    checkWeather(listings.filter(({ part }) => part === id).flatMap((listing) => listing.entries)),
+  );
+  return { stations, problems: [...problems, ...unknownStation(garden, ids)] };
+}
+
+/**
+ * Rows as days of weather. A gauge and a highest temperature read in the morning tell of the day before,
+ * the lowest of the morning itself (common practice of observers, no source).
+ */
+function filed(station: string, rows: readonly WeatherDayRecord[], morning: boolean): WeatherDay[] {
+  const days = new Map<string, WeatherDay>();
+  const put = (date: WeatherDayRecord['date'], part: Partial<WeatherDayRecord>): void => {
+    const day = days.get(date) ?? { ...EMPTY, date, key: `weather/${station}/${date}` };
+    days.set(date, { ...day, ...part });
+  };
+  for (const row of rows) {
+    const { date, tmin_c, tmin_f, note, ...evening } = row;
+    put(morning ? addDays(date, -1) : date, evening);
+    put(date, { tmin_c, tmin_f, note });
+  }
+  return [...days.values()].sort((a, b) => (a.date < b.date ? -1 : 1));
+}
+
+const EMPTY = {
+  rain_mm: null,
+  rain_in: null,
+  rain: null,
+  tmax_c: null,
+  tmax_f: null,
+  tmin_c: null,
+  tmin_f: null,
+  note: null,
+  entered: {},
+};
+
+function unknownStation(garden: Entry<GardenRecord> | null, ids: readonly string[]): Problem[] {
+  const wanted = garden?.record.weather?.station;
+  if (!garden || !wanted || ids.includes(wanted)) return [];
+  const near = nearest(wanted, ids);
+  const hint = near ? `did you mean ${near}?` : `add weather/${wanted}.csv, or take weather: away`;
+  return [
+    problemIn(garden, ['weather', 'station'], {
+      code: 'dangling-id',
+      message: `there is no file weather/${wanted}.csv`,
+      hint,
+    }),
+  ];
+}

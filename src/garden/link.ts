@@ -1,0 +1,58 @@
+import type { GardenRecords } from '../reading/garden-records.ts';
+import { listingsOf } from '../reading/garden-records.ts';
+import { type Problem, sortProblems } from '../reading/problem.ts';
+import type { CropRecord } from '../records/crop.ts';
+import type { Garden } from './garden.ts';
+import { linkPlaces } from './link-places.ts';
+import { linkSeasons } from './link-seasons.ts';
+import { linkStations } from './link-stations.ts';
+import { linkVarieties } from './link-varieties.ts';
+
+export interface Linked {
+  /** Null when garden.yaml is missing or refused. */
+  readonly garden: Garden | null;
+  /** Sorted; those of reading among them. */
+  readonly problems: readonly Problem[];
+}
+
+/**
+ * Joins all records of a garden by their ids and checks them against each other.
+ * `crops` are the crops every garden has; a garden's own of the same id takes their place.
+ */
+export function linkGarden(records: GardenRecords, crops: readonly CropRecord[]): Linked {
+  const about = listingsOf(records, 'garden')[0];
+  const record = about?.entries[0]?.record ?? null;
+  const places = linkPlaces(about?.entries[0] ?? null);
+  const varieties = linkVarieties(listingsOf(records, 'varieties'), [...crops], listingsOf(records, 'crops'));
+  const seasons = linkSeasons(records, places, varieties);
+  const stations = linkStations(listingsOf(records, 'weather'), about?.entries[0] ?? null);
+  const problems = [
+    ...records.problems,
+    ...(about ? [] : [gardenMissing]),
+    ...places.problems,
+    ...varieties.problems,
+    ...seasons.problems,
+    ...stations.problems,
+  ];
+  const garden = record && {
+    about: record,
+    crops: varieties.crops,
+    varieties: varieties.varieties,
+    spots: places.spots,
+    seasons: seasons.seasons,
+    stations: stations.stations,
+  };
+  return { garden, problems: sortProblems(problems) };
+}
+
+const gardenMissing: Problem = {
+  severity: 'error',
+  file: 'garden.yaml',
+  line: 1,
+  column: 1,
+  record: null,
+  field: null,
+  code: 'garden-missing',
+  message: 'there is no garden.yaml in this folder',
+  hint: "name the garden's folder, or begin one with: groundspot new <folder>",
+};
