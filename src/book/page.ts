@@ -1,0 +1,25 @@
+import type { Figure } from '../figure.ts';
+import type { Chart } from './chart.ts';
+import type { Table } from './table.ts';
+
+export interface Page {
+  /** Folder of the page below the site, ending in "/"; empty for the first page. */
+  readonly path: string;
+  /** Id of its chapter: the folder below content. */
+  readonly chapter: string;
+  /** Template below content, for instance `yield/index.njk`. */
+  readonly template: string;
+  /** The question or name at its head. */
+  readonly title: string;
+  /** Template of the finding alone, for the contents; null for pages that have none. */
+  readonly finding: string | null;
+  /** What its templates read: plain data. */
+  readonly model: object;
+  readonly charts: readonly Chart[];
+  readonly tables: readonly Table[];
+  readonly figures: readonly Figure[];
+  /** Ids of the cautions printed on it. */
+  readonly cautions: readonly string[];
+  /** False for a page that the contents list under another, such as an earlier season. */
+  readonly listed: boolean;
+}

@@ -1,0 +1,40 @@
+import type { FigureUnit } from '../figure.ts';
+import type { Format } from '../format.ts';
+
+/** A scale in SI whose ticks are whole steps of the print unit. */
+export interface ValueScale {
+  /** In SI. */
+  readonly domain: readonly [number, number];
+  /** Positions of the ticks, in SI. */
+  readonly values: readonly number[];
+  /** Vega expression that prints a tick. */
+  readonly labelExpr: string;
+}
+
+const STEPS = [1, 2, 5];
+const MOST_TICKS = 7;
+
+/** From zero to the first whole step past the largest value. */
+export function scaleFromZero(largest: number, unit: FigureUnit, format: Format): ValueScale {
+  const perPrint = 1 / format.toPrint(1, unit);
+  const top = largest > 0 ? format.toPrint(largest, unit) : 1;
+  const step = stepFor(top);
+  const count = Math.ceil(top / step - 1e-9);
+  const ticks = Array.from({ length: count + 1 }, (_, index) => index * step);
+  const decimals = step < 1 ? Math.ceil(-Math.log10(step)) : 0;
+  const labels = ticks.map((tick) => format.decimal(tick, decimals));
+  return {
+    domain: [0, count * step * perPrint],
+    values: ticks.map((tick) => tick * perPrint),
+    labelExpr: `${JSON.stringify(labels)}[round(datum.value / ${step * perPrint})]`,
+  };
+}
+
+/** The smallest of 1, 2, 5, 10 … that needs no more than a few ticks. */
+function stepFor(top: number): number {
+  let power = 10 ** Math.floor(Math.log10(top / MOST_TICKS));
+  for (;;) {
+    for (const step of STEPS) if (top / (step * power) <= MOST_TICKS) return step * power;
+    power *= 10;
+  }
+}
