@@ -1,0 +1,28 @@
+import type { MatterChapter } from '../../src/book/chapter.ts';
+
+/** Every caution of the book in one place, with its source and whom to ask. */
+export const cautions: MatterChapter = {
+  kind: 'matter',
+  id: 'cautions',
+  write: ({ reference }) => [
+    {
+      path: 'cautions/',
+      chapter: 'cautions',
+      template: 'cautions/index.njk',
+      title: 'Cautions',
+      finding: null,
+      model: {
+        cautions: reference.cautions.map((caution) => ({
+          ...caution,
+          cites: caution.sources.map((id) => reference.sources.find((source) => source.id === id)?.cite ?? id),
+        })),
+        unchecked: reference.cautions.filter(({ checked_by }) => checked_by === null).length,
+      },
+      charts: [],
+      tables: [],
+      figures: [],
+      cautions: reference.cautions.map(({ id }) => id),
+      listed: true,
+    },
+  ],
+};

@@ -1,0 +1,10 @@
+import type { Chapter } from '../src/book/chapter.ts';
+import { cautions } from './cautions/chapter.ts';
+import { colophon } from './colophon/chapter.ts';
+import { front } from './front/chapter.ts';
+import { methods } from './methods/chapter.ts';
+import { records } from './records/chapter.ts';
+import { yieldChapter } from './yield/chapter.ts';
+
+/** The table of contents: every chapter, in reading order. */
+export const contents: readonly Chapter[] = [front, yieldChapter, methods, cautions, records, colophon];

@@ -1,0 +1,140 @@
+import type { Facts } from '../../src/book/chapter.ts';
+import type { Figure } from '../../src/figure.ts';
+import type { Spot } from '../../src/garden/garden.ts';
+import { isMass, MEASURES } from '../../src/ledger/measure.ts';
+import type { SeasonWeather } from '../../src/ledger/season-weather.ts';
+import type { SeasonYield } from '../../src/ledger/season-yield.ts';
+import type { MeasureTotals, Totals } from '../../src/ledger/totals.ts';
+import { type CropSection, cropSection } from './crop-section.ts';
+
+export interface SeasonModel {
+  readonly label: string;
+  readonly over: boolean;
+  readonly growing: number;
+  /** mound, tub, row, bed, or spot when they are of several kinds. */
+  readonly kind: string;
+  readonly spot_count: number;
+  readonly plants: Figure;
+  readonly fruits: Figure;
+  readonly sound: Figure;
+  readonly mass: Figure;
+  /** Out of ten looked over; null under ten of them, or when most were not. */
+  readonly sound_of_ten: TenOf | null;
+  readonly area_unit: 'm2';
+  readonly alive_known: boolean;
+  readonly lines: readonly TotalLine[];
+  readonly crops: readonly CropSection[];
+  readonly unknown: Totals | null;
+  readonly spots: readonly SpotRow[];
+  readonly weather: SeasonWeather | null;
+  /** Every season with a harvest, the last first; empty on an earlier season's page. */
+  readonly seasons: readonly SeasonRow[];
+  /** Labels of seasons with nothing recorded. */
+  readonly waiting: readonly string[];
+  readonly differing: readonly string[];
+}
+
+/** A share told as so many of ten. */
+export interface TenOf {
+  readonly filled: number;
+  /** False when the tenths are rounded. */
+  readonly exact: boolean;
+  /** Every fruit of the total was looked over. */
+  readonly of_all: boolean;
+}
+
+export interface TotalLine extends MeasureTotals {
+  readonly measure: string;
+}
+
+export interface SpotRow {
+  readonly spot: Spot;
+  readonly names: readonly string[];
+  readonly plants: Figure;
+  readonly fruits: Figure;
+  readonly sound: Figure;
+  readonly mass: Figure;
+  readonly mass_per_m2: Figure;
+}
+
+export interface SeasonRow {
+  readonly label: string;
+  readonly path: string;
+  readonly plants: Figure;
+  readonly fruits: Figure;
+  readonly sound: Figure;
+  readonly mass: Figure;
+  readonly mass_per_plant: Figure;
+}
+
+/** Everything the page of one season reads. */
+export function seasonModel(
+  facts: Facts,
+  season: SeasonYield,
+  all: readonly SeasonYield[],
+  waiting: readonly string[],
+): SeasonModel {
+  const { garden } = season;
+  const { fruits, sound_fruits: sound, kg } = garden.measures;
+  const kinds = [...new Set(season.spots.map(({ spot }) => spot.kind))];
+  return {
+    label: season.season.label,
+    over: season.over,
+    growing: season.growing,
+    kind: kinds.length === 1 && kinds[0] ? kinds[0] : 'spot',
+    spot_count: season.spots.length,
+    plants: garden.plants_set,
+    fruits: fruits.total,
+    sound: sound.total,
+    mass: kg.total,
+    sound_of_ten: ofTen(sound.total, fruits.total),
+    area_unit: 'm2',
+    alive_known: garden.plants_alive.value !== null,
+    lines: MEASURES.filter((measure) => !isMass(measure) || garden.measures[measure].total.value !== null).map(
+      (measure) => ({ measure, ...garden.measures[measure] }),
+    ),
+    crops: season.crops.map((crop) => cropSection(facts, season, crop)),
+    unknown: season.unknown?.totals ?? null,
+    spots: season.spots.map(({ spot, plantings, totals }) => ({
+      spot,
+      names: plantings.map(({ variety }) => variety?.name ?? ''),
+      plants: totals.plants_set,
+      fruits: totals.measures.fruits.total,
+      sound: totals.measures.sound_fruits.total,
+      mass: totals.measures.kg.total,
+      mass_per_m2: totals.measures.kg.per_m2,
+    })),
+    weather: facts.ledger.weather.get(season.season.slug) ?? null,
+    seasons: all.map((row, index) => seasonRow(row, index === 0)),
+    waiting,
+    differing: season.season.plantings
+      .filter(({ fruits: register, pickings }) => register.length > 0 && pickings.length > 0)
+      .map(({ spot }) => spot.id),
+  };
+}
+
+function seasonRow({ season, garden }: SeasonYield, isLatest: boolean): SeasonRow {
+  const { fruits, sound_fruits, kg } = garden.measures;
+  return {
+    label: season.label,
+    path: isLatest ? 'yield/' : `yield/${season.slug.toLowerCase()}/`,
+    plants: garden.plants_set,
+    fruits: fruits.total,
+    sound: sound_fruits.total,
+    mass: kg.total,
+    mass_per_plant: kg.per_plant_set,
+  };
+}
+
+const FEWEST_FOR_TENTHS = 10;
+const MOST_MISSING = 1 / 3;
+
+/** A share is full or empty only when it is so to the last fruit. */
+function ofTen(part: Figure, whole: Figure): TenOf | null {
+  const told = part.n;
+  if (part.value === null || !whole.value || told < FEWEST_FOR_TENTHS || told < whole.value * (1 - MOST_MISSING))
+    return null;
+  const tenths = (10 * part.value) / told;
+  const rounded = Math.min(Math.max(Math.round(tenths), part.value > 0 ? 1 : 0), part.value < told ? 9 : 10);
+  return { filled: rounded, exact: rounded === tenths, of_all: told === whole.value };
+}
