@@ -1,0 +1,52 @@
+import { join } from 'node:path';
+import { packageRoot } from '../disk/package-root.ts';
+import { readFolder } from '../disk/read-folder.ts';
+import { Refusal } from '../disk/refusal.ts';
+import { type Linked, linkGarden } from '../garden/link.ts';
+import { readGardenRecords } from '../reading/garden-records.ts';
+import { type Problem, sortProblems } from '../reading/problem.ts';
+import { type LoadedReference, loadReference } from './load-reference.ts';
+
+const MOST_BYTES = 8_000_000;
+const MOST_FILES = 5_000;
+
+export interface LoadedGarden extends Linked {
+  readonly reference: LoadedReference;
+  /** Text of each file read, by path: for code frames. */
+  readonly texts: ReadonlyMap<string, string>;
+  readonly files: number;
+}
+
+/** Reads and links the garden in a folder. Throws Refusal when there is no such folder. */
+export function loadGarden(folder: string): LoadedGarden {
+  const reference = loadReference(join(packageRoot(), 'data', 'reference'));
+  const { files, refused } = readFolder(folder, {
+    extensions: ['.yaml', '.yml', '.csv'],
+    maxBytes: MOST_BYTES,
+    maxFiles: MOST_FILES,
+  });
+  if (files.length === 0 && refused.length === 0) {
+    throw new Refusal('no-garden', `there are no records in ${folder}`, 'begin a garden with: groundspot new <folder>');
+  }
+  const { garden, problems } = linkGarden(readGardenRecords(files), reference.crops);
+  const unread = refused.map(
+    ({ path, code, message }): Problem => ({
+      severity: 'error',
+      file: path,
+      line: 1,
+      column: 1,
+      record: null,
+      field: null,
+      code,
+      message,
+      hint: null,
+    }),
+  );
+  return {
+    garden,
+    problems: sortProblems([...unread, ...problems]),
+    reference,
+    texts: new Map(files.map(({ path, bytes }) => [path, new TextDecoder().decode(bytes)])),
+    files: files.length,
+  };
+}

@@ -1,0 +1,46 @@
+import { join, relative } from 'node:path';
+import picocolors from 'picocolors';
+import { codeFrame } from '../reading/code-frame.ts';
+import type { Problem } from '../reading/problem.ts';
+
+/** Frames shown for so many problems; the others still get their line. */
+const MOST_FRAMES = 40;
+
+export interface Count {
+  readonly errors: number;
+  readonly warnings: number;
+}
+
+export const countProblems = (problems: readonly Problem[]): Count => ({
+  errors: problems.filter(({ severity }) => severity === 'error').length,
+  warnings: problems.filter(({ severity }) => severity === 'warning').length,
+});
+
+/** All problems as a person reads them, each with its line of the file and what to type instead. */
+export function problemReport(
+  problems: readonly Problem[],
+  folder: string,
+  texts: ReadonlyMap<string, string>,
+): string {
+  return problems
+    .map((problem, index) => onePiece(problem, folder, index < MOST_FRAMES ? (texts.get(problem.file) ?? '') : ''))
+    .join('');
+}
+
+function onePiece(problem: Problem, folder: string, text: string): string {
+  const { file, line, column, code, message, hint, severity } = problem;
+  const path = relative(process.cwd(), join(folder, file)) || file;
+  const kind = severity === 'warning' ? ' (warning)' : '';
+  const head = `${picocolors.bold(harmless(`${path}:${line}:${column}:`))} ${harmless(message)} [${code}]${kind}\n`;
+  const frame = text ? codeFrame(text, problem) : '';
+  return `${head}${frame ? `${picocolors.dim(frame)}\n` : ''}${hint ? `  ${harmless(hint)}\n` : ''}`;
+}
+
+/** Text from a record, without what a terminal would obey. */
+const harmless = (text: string): string => text.replace(/[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, '·');
+
+export function countLine({ errors, warnings }: Count, files: number): string {
+  return `${number(errors, 'error')}, ${number(warnings, 'warning')} in ${number(files, 'file')}\n`;
+}
+
+const number = (count: number, noun: string): string => `${count} ${noun}${count === 1 ? '' : 's'}`;

@@ -1,0 +1,93 @@
+import type { Book } from '../book/book.ts';
+import type { Facts } from '../book/chapter.ts';
+import type { Page } from '../book/page.ts';
+import type { Messages } from './messages.ts';
+
+/** What every page's frame reads of the book. */
+export interface BookFrame {
+  readonly garden: string;
+  readonly title: string;
+  readonly locale: string;
+  readonly paper: string;
+  readonly edition: string;
+  readonly version: string;
+  readonly id: string;
+  readonly today_words: string;
+  /** Listed pages in reading order; questions carry their number, other matter none. */
+  readonly contents: readonly { readonly path: string; readonly title: string; readonly number: number | null }[];
+}
+
+export function bookFrame({ facts, pages }: Book, messages: Messages, version: string, id: string): BookFrame {
+  const { about } = facts.garden;
+  const season = lastSeason(facts);
+  const listed = pages.filter(({ listed: isListed }) => isListed);
+  return {
+    garden: about.name,
+    title: season === null ? messages('book.handbook-empty') : messages('book.handbook', { season }),
+    locale: about.locale,
+    paper: about.paper,
+    edition: about.edition,
+    version,
+    id,
+    today_words: dayWords(facts, messages),
+    contents: listed.map((page) => ({ path: page.path, title: page.title, number: numberOf(listed, page) })),
+  };
+}
+
+/** What a page's own frame reads. */
+export interface PageFrame {
+  readonly path: string;
+  readonly root: string;
+  readonly chapter: string;
+  readonly title: string;
+  readonly number: number | null;
+  readonly id: string;
+  readonly foot: string;
+  readonly cautions: readonly object[];
+}
+
+export function pageFrame({ facts, pages }: Book, page: Page, messages: Messages, id: string): PageFrame {
+  const season = lastSeason(facts);
+  return {
+    path: page.path,
+    root: '../'.repeat(page.path.split('/').length - 1),
+    chapter: page.chapter,
+    title: page.title,
+    number: numberOf(
+      pages.filter(({ listed }) => listed),
+      page,
+    ),
+    id,
+    foot: messages('book.foot', {
+      garden: facts.garden.about.name,
+      season: season === null ? messages('book.no-season') : messages('book.season', { label: season }),
+      day: dayWords(facts, messages),
+      id,
+    }),
+    cautions: page.chapter === 'cautions' ? [] : cautionsOf(facts, page.cautions),
+  };
+}
+
+/** Cautions by id, with the words of their sources. Throws Error for an id that data/reference does not hold. */
+function cautionsOf({ reference }: Facts, ids: readonly string[]): object[] {
+  return ids.map((id) => {
+    const caution = reference.cautions.find((one) => one.id === id);
+    if (!caution) throw new Error(`invalid caution: there is no "${id}" in cautions.yaml`);
+    return {
+      ...caution,
+      cites: caution.sources.map((source) => reference.sources.find((one) => one.id === source)?.cite ?? source),
+    };
+  });
+}
+
+/** Place of a page among the questions, from 1; null for front and back matter. */
+function numberOf(listed: readonly Page[], page: Page): number | null {
+  if (page.finding === null) return null;
+  const chapters = [...new Set(listed.filter(({ finding }) => finding !== null).map(({ chapter }) => chapter))];
+  return chapters.indexOf(page.chapter) + 1 || null;
+}
+
+const dayWords = ({ today, format }: Facts, messages: Messages): string =>
+  today === null ? messages('book.no-day') : format.dayYear(today);
+
+const lastSeason = ({ garden }: Facts): string | null => garden.seasons.at(-1)?.label ?? null;

@@ -1,0 +1,23 @@
+import nunjucks from 'nunjucks';
+import type { Filters } from './filters.ts';
+import type { Messages } from './messages.ts';
+
+/** The template environment: our folders only, everything escaped, an undefined value an error. */
+export function createTemplates(
+  folders: readonly string[],
+  filters: Filters,
+  messages: Messages,
+): nunjucks.Environment {
+  const loader = new nunjucks.FileSystemLoader([...folders], { noCache: true });
+  const environment = new nunjucks.Environment(loader, { autoescape: true, throwOnUndefined: true });
+  for (const [name, filter] of Object.entries(filters)) {
+    environment.addFilter(name, filter as (...inputs: unknown[]) => unknown);
+  }
+  // Markdown without raw HTML, and text escaped for a stylesheet, are not escaped once more.
+  for (const name of ['prose', 'css_text']) {
+    const filter = filters[name] as unknown as (text: string) => string;
+    environment.addFilter(name, (text: string) => new nunjucks.runtime.SafeString(filter(text)));
+  }
+  environment.addGlobal('m', messages);
+  return environment;
+}
