@@ -1,6 +1,7 @@
 import type { Facts } from '../../src/book/chapter.ts';
 import type { Figure } from '../../src/figure.ts';
 import type { Spot } from '../../src/garden/garden.ts';
+import { FEWEST_MOUNDS } from '../../src/ledger/comparison.ts';
 import { isMass, MEASURES } from '../../src/ledger/measure.ts';
 import type { SeasonWeather } from '../../src/ledger/season-weather.ts';
 import type { SeasonYield } from '../../src/ledger/season-yield.ts';
@@ -22,8 +23,13 @@ export interface SeasonModel {
   readonly sound_of_ten: TenOf | null;
   readonly area_unit: 'm2';
   readonly alive_known: boolean;
+  /** Spots whose ground nobody measured; with any, nothing is told by area. */
+  readonly without_area: readonly string[];
   readonly lines: readonly TotalLine[];
+  /** Crops with enough to show in a section of their own. */
   readonly crops: readonly CropSection[];
+  /** Crops of one variety in a spot or two: the table of spots says all there is. */
+  readonly lone: readonly CropSection[];
   readonly unknown: Totals | null;
   readonly spots: readonly SpotRow[];
   readonly weather: SeasonWeather | null;
@@ -76,6 +82,7 @@ export function seasonModel(
 ): SeasonModel {
   const { garden } = season;
   const { fruits, sound_fruits: sound, kg } = garden.measures;
+  const sections = season.crops.map((crop) => cropSection(facts, season, crop));
   const kinds = [...new Set(season.spots.map(({ spot }) => spot.kind))];
   return {
     label: season.season.label,
@@ -90,10 +97,12 @@ export function seasonModel(
     sound_of_ten: ofTen(sound.total, fruits.total),
     area_unit: 'm2',
     alive_known: garden.plants_alive.value !== null,
+    without_area: season.spots.filter(({ spot }) => spot.share_m2 === null).map(({ spot }) => spot.id),
     lines: MEASURES.filter((measure) => !isMass(measure) || garden.measures[measure].total.value !== null).map(
       (measure) => ({ measure, ...garden.measures[measure] }),
     ),
-    crops: season.crops.map((crop) => cropSection(facts, season, crop)),
+    crops: sections.filter(isWorthShowing),
+    lone: sections.filter((section) => !isWorthShowing(section)),
     unknown: season.unknown?.totals ?? null,
     spots: season.spots.map(({ spot, plantings, totals }) => ({
       spot,
@@ -112,6 +121,9 @@ export function seasonModel(
       .map(({ spot }) => spot.id),
   };
 }
+
+const isWorthShowing = ({ rows }: CropSection): boolean =>
+  rows.length > 1 || rows.some(({ mounds }) => mounds >= FEWEST_MOUNDS);
 
 function seasonRow({ season, garden }: SeasonYield, isLatest: boolean): SeasonRow {
   const { fruits, sound_fruits, kg } = garden.measures;

@@ -15,7 +15,11 @@ export interface SeasonWeather {
   readonly days: number;
   /** Of them with a reading of rain. */
   readonly rain_days_read: number;
+  /** At least nine days in ten have a reading: the figures speak for the season. */
+  readonly mostly_read: boolean;
 }
+
+const MOSTLY = 0.9;
 
 /** Null for a garden that names no station, or whose station has no reading in the season. */
 export function seasonWeather(garden: Garden, season: Season, today: Day, bases: Bases): SeasonWeather | null {
@@ -69,6 +73,7 @@ export function seasonWeather(garden: Garden, season: Season, today: Day, bases:
     coldest_on: cold?.date ?? null,
     days: length,
     rain_days_read: read.length,
+    mostly_read: read.length >= MOSTLY * length,
   };
 }
 
