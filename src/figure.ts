@@ -50,7 +50,7 @@ export interface Figure {
   readonly reach: Reach;
   /** Id of its words in data/reference/methods.yaml. */
   readonly method: string;
-  /** Id of its citation in data/reference/sources.yaml; null for plain counts of the garden's own records. */
+  /** Id of the citation of its formula in data/reference/sources.yaml; null for counts and sums of the garden's own records. */
   readonly source: string | null;
   /** Id of the set of records under it, listed once in bases.json. */
   readonly basis: string;

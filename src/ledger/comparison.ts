@@ -1,4 +1,4 @@
-import { because, type Figure, type Interval, type Reason, type Replicate } from '../figure.ts';
+import { because, type Figure, type Interval, type Reason } from '../figure.ts';
 import type { Season, Variety } from '../garden/garden.ts';
 import { type AdditiveFit, fitAdditive, type Refusal } from '../statistics/additive-model.ts';
 import { cutAtZero, tInterval } from '../statistics/interval.ts';
@@ -45,45 +45,73 @@ export function compare(
   measure: Measure,
   bases: Bases,
 ): Comparison {
-  const crop = varieties[0]?.crop.id ?? '';
-  const { mounds, left_out } = moundsOf(season, crop, measure);
+  const { mounds, left_out } = moundsOf(season, varieties[0]?.crop.id ?? '', measure);
   const result = fitAdditive(mounds.map(({ variety, block, value }) => ({ treatment: variety, block, value })));
   const fit = 'cannot' in result ? null : result;
   const refusal = 'cannot' in result ? result.cannot : null;
-  const kind = kindOf(mounds);
-  const basis = bases.of(mounds.flatMap(({ keys }) => keys));
-  const own = (variety: Variety): Mound[] => mounds.filter((mound) => mound.variety === variety.id);
-  const figureOf = (
-    id: string,
-    method: string,
-    replicate: Replicate,
-    told: Pick<Figure, 'value' | 'interval' | 'reason'>,
-  ): Figure => ({
+  const trial: Trial = {
+    stem,
+    measure,
+    kind: kindOf(mounds),
+    basis: bases.of(mounds.flatMap(({ keys }) => keys)),
+    fit,
+    refusal,
+  };
+  const means = varieties.map((variety) => varietyMean(trial, variety, mounds));
+  const enough = means.filter((mean) => mean.mounds.length >= FEWEST_MOUNDS);
+  const differences = enough.flatMap((a, index) =>
+    enough.slice(index + 1).flatMap((b) => difference(trial, a, b) ?? []),
+  );
+  return { measure, means, differences, left_out, kind: trial.kind, fit, refusal };
+}
+
+/** What all figures of one comparison share. */
+interface Trial {
+  readonly stem: string;
+  readonly measure: Measure;
+  readonly kind: string;
+  readonly basis: string;
+  readonly fit: AdditiveFit | null;
+  readonly refusal: Refusal | null;
+}
+
+function varietyMean(trial: Trial, variety: Variety, all: readonly Mound[]): VarietyMean {
+  const mounds = all.filter((mound) => mound.variety === variety.id);
+  const method = trial.fit?.uses_blocks && !trial.fit.complete ? 'adjusted-mean' : 'mound-mean';
+  const told = meanOf(trial, variety.id, mounds.length);
+  return { variety, mounds, mean: estimateFigure(trial, `variety.${variety.id}`, method, mounds.length, told) };
+}
+
+/** Null when nothing could be fitted. */
+function difference(trial: Trial, a: VarietyMean, b: VarietyMean): Difference | null {
+  if (!trial.fit) return null;
+  const { estimate, se } = trial.fit.difference(a.variety.id, b.variety.id);
+  const told = { value: estimate, interval: tInterval(estimate, se, trial.fit.df, LEVEL), reason: null };
+  const id = `difference.${a.variety.id}.${b.variety.id}`;
+  const figure = estimateFigure(trial, id, 'difference', a.mounds.length + b.mounds.length, told);
+  return { a: a.variety, b: b.variety, difference: figure };
+}
+
+function estimateFigure(
+  { stem, measure, kind, basis }: Trial,
+  id: string,
+  method: string,
+  count: number,
+  told: Told,
+): Figure {
+  return {
     id: `${stem}.${id}.${measure}_per_plant`,
+    value: told.value,
     unit: unitOf(measure, 'plant'),
-    n: replicate.count,
-    replicate,
+    interval: told.interval,
+    n: count,
+    replicate: { kind, count },
     reach: 'another-spot-this-summer',
     method,
-    source: null,
+    source: 'cochran-cox',
     basis,
-    ...told,
-  });
-  const means = varieties.map((variety): VarietyMean => {
-    const count = own(variety).length;
-    const told = meanOf(fit, refusal, variety.id, count);
-    const method = fit?.uses_blocks && !fit.complete ? 'adjusted-mean' : 'mound-mean';
-    return { variety, mounds: own(variety), mean: figureOf(`variety.${variety.id}`, method, { kind, count }, told) };
-  });
-  const enough = means.filter(({ mounds: { length } }) => length >= FEWEST_MOUNDS).map(({ variety }) => variety);
-  const pairs = fit ? enough.flatMap((a, index) => enough.slice(index + 1).map((b) => [a, b] as const)) : [];
-  const differences = pairs.map(([a, b]): Difference => {
-    const { estimate, se } = (fit as AdditiveFit).difference(a.id, b.id);
-    const told = { value: estimate, interval: tInterval(estimate, se, (fit as AdditiveFit).df, LEVEL), reason: null };
-    const replicate = { kind, count: own(a).length + own(b).length };
-    return { a, b, difference: figureOf(`difference.${a.id}.${b.id}`, 'difference', replicate, told) };
-  });
-  return { measure, means, differences, left_out, kind, fit, refusal };
+    reason: told.reason,
+  };
 }
 
 interface Told {
@@ -92,7 +120,7 @@ interface Told {
   readonly reason: Reason | null;
 }
 
-function meanOf(fit: AdditiveFit | null, refusal: Refusal | null, variety: string, count: number): Told {
+function meanOf({ fit, refusal }: Trial, variety: string, count: number): Told {
   const cannot = (reason: Reason): Told => ({ value: null, interval: null, reason });
   if (count === 0) return cannot(because('no-mounds'));
   if (count < FEWEST_MOUNDS) return cannot(because('few-mounds', { count, wanted: FEWEST_MOUNDS }));
