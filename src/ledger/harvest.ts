@@ -70,16 +70,14 @@ function pickingsView(pickings: readonly Picking[]): View {
     );
   return {
     fruits: pickings.reduce((sum, { count }) => sum + count, 0),
-    sound: tally(soundCount),
-    mass_kg: tally(({ count, mass_kg }) => (count === 0 ? 0 : mass_kg)),
+    sound: tally(({ sound_count }) => sound_count),
+    mass_kg: tally(({ mass_kg }) => mass_kg),
     sound_mass_kg: tally(soundMass),
     about: pickings.some(({ entered }) => Object.keys(entered).length > 0),
   };
 }
 
-const soundCount = ({ count, sound_count }: Picking): number | null => (count === 0 ? 0 : sound_count);
-
 function soundMass({ count, sound_count, mass_kg, sound_mass_kg }: Picking): number | null {
-  if (count === 0 || sound_count === 0) return 0;
+  if (sound_count === 0) return 0;
   return sound_mass_kg ?? (sound_count === count ? mass_kg : null);
 }
