@@ -1,6 +1,5 @@
 import type { LineCounter, YAMLParseError, YAMLWarning } from 'yaml';
 import type { Problem } from './problem.ts';
-import type { Source } from './source.ts';
 
 interface Explanation {
   readonly code: string;
@@ -9,14 +8,19 @@ interface Explanation {
 }
 
 /** The parser's complaint in a grower's words, with what to type instead. */
-export function explainYaml(source: Source, lineCounter: LineCounter, fault: YAMLParseError | YAMLWarning): Problem {
+export function explainYaml(
+  file: string,
+  lines: readonly string[],
+  lineCounter: LineCounter,
+  fault: YAMLParseError | YAMLWarning,
+): Problem {
   const { line, col } = lineCounter.linePos(fault.pos[0]);
-  const row = source.text.split(/\r\n|\n|\r/)[line - 1] ?? '';
+  const row = lines[line - 1] ?? '';
   const { code, message, hint } =
     colonInText(row) ?? dashMissing(row, fault.code) ?? EXPLAINED[fault.code] ?? unexplained(fault);
   return {
     severity: 'error',
-    file: source.file,
+    file,
     line: Math.max(line, 1),
     column: Math.max(col, 1),
     record: null,

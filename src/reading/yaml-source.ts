@@ -16,6 +16,8 @@ import { deepestNesting } from './yaml-nesting.ts';
 import { explainYaml } from './yaml-slips.ts';
 
 const DEEPEST = 24;
+/** Past so many the file is no longer a slip or two. */
+const MOST_FAULTS = 100;
 
 export interface ReadSource {
   /** Null when nothing of the file can be used. */
@@ -48,8 +50,9 @@ export function readYaml(file: string, text: string): ReadSource {
   const document = 'empty' in documents ? null : (documents[0] ?? null);
   const root = (document?.contents ?? null) as Node | null;
   const source = sourceOf(file, text, root, lineCounter);
-  const faults = [...(document?.errors ?? []), ...(document?.warnings ?? [])];
-  const problems = faults.map((fault) => explainYaml(source, lineCounter, fault));
+  const faults = [...(document?.errors ?? []), ...(document?.warnings ?? [])].slice(0, MOST_FAULTS);
+  const lines = text.split(/\r\n|\n|\r/);
+  const problems = faults.map((fault) => explainYaml(file, lines, lineCounter, fault));
   if (documents.length > 1)
     problems.push(
       problemAt(source, [], {

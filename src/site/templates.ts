@@ -1,3 +1,4 @@
+import { resolve } from 'node:path';
 import nunjucks from 'nunjucks';
 import type { Filters } from './filters.ts';
 import type { Messages } from './messages.ts';
@@ -8,7 +9,10 @@ export function createTemplates(
   filters: Filters,
   messages: Messages,
 ): nunjucks.Environment {
-  const loader = new nunjucks.FileSystemLoader([...folders], { noCache: true });
+  const loader = new nunjucks.FileSystemLoader(
+    folders.map((folder) => resolve(folder)),
+    { noCache: true },
+  );
   const environment = new nunjucks.Environment(loader, { autoescape: true, throwOnUndefined: true });
   for (const [name, filter] of Object.entries(filters)) {
     environment.addFilter(name, filter as (...inputs: unknown[]) => unknown);

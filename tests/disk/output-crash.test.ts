@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import type { Changes } from '../../src/disk/changes.ts';
 import { IGNORE_TEXT, publishFolder, recover } from '../../src/disk/output-folder.ts';
 import { Refusal } from '../../src/disk/refusal.ts';
-import { cutAt, failAt, PowerCut, systemError, unmovable, watched } from './broken-disk.ts';
+import { cutAt, failAt, PowerCut, quick, systemError, unmovable, watched } from './broken-disk.ts';
 import { plant, refusalCode, scratch, tree } from './scratch.ts';
 
 const OLD = new Map([
@@ -25,7 +25,7 @@ const MORE_THAN_ALL = 200;
 
 function oldSite(): string {
   const target = join(scratch(), 'site');
-  publishFolder(target, OLD);
+  publishFolder(target, OLD, { changes: quick });
   plant(target, FOREIGN);
   return target;
 }
@@ -74,7 +74,7 @@ function afterEachCut(
     recovery?.(target);
     if (recovery) expect(readdirSync(join(target, '..'))).toEqual(['site']);
     outcomes.push(recovery ? which(target) : null);
-    publishFolder(target, NEW);
+    publishFolder(target, NEW, { changes: quick });
     expect(which(target)).toBe('new');
     expect(readdirSync(join(target, '..'))).toEqual(['site']);
   }
@@ -93,11 +93,11 @@ const WAYS = [swapped, inPlace];
 
 describe('power cut at every change', () => {
   test('of a swap: the next start finds the last site or the new one, whole', () => {
-    startsOldEndsNew(afterEachCut(swapped, (target) => recover(target)));
+    startsOldEndsNew(afterEachCut(swapped, (target) => recover(target, { changes: quick })));
   });
 
   test('of a replacement in place', () => {
-    startsOldEndsNew(afterEachCut(inPlace, (target) => recover(target)));
+    startsOldEndsNew(afterEachCut(inPlace, (target) => recover(target, { changes: quick })));
   });
 
   test('the next publication needs no recovery to be asked for', () => {
@@ -111,7 +111,7 @@ describe('power cut at every change', () => {
       if (survives(target, inPlace(target, count))) break;
       rmSync(join(target, '.groundspot-staging'), { recursive: true, force: true });
       if (!['old', 'new'].includes(String(which(target)))) torn += 1;
-      publishFolder(target, NEW);
+      publishFolder(target, NEW, { changes: quick });
       expect(which(target)).toBe('new');
     }
     expect(torn).toBeGreaterThan(3);

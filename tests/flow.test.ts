@@ -1,0 +1,114 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, normalize } from 'node:path';
+import ts from 'typescript';
+import { expect, test } from 'vitest';
+import { parse } from 'yaml';
+
+/** What each folder may import, root leaves aside; DEVELOPERS.md draws the same. */
+const READING = ['records', 'reading'];
+const GARDEN = [...READING, 'garden'];
+const BOOK = [...GARDEN, 'agronomy', 'statistics', 'ledger', 'book'];
+const MAY: Readonly<Record<string, readonly string[]>> = {
+  leaf: [],
+  agronomy: ['agronomy'],
+  statistics: ['statistics'],
+  charts: ['charts'],
+  disk: ['disk'],
+  records: ['records'],
+  reading: READING,
+  garden: GARDEN,
+  intake: [...GARDEN, 'intake'],
+  field: ['records', 'field'],
+  ledger: [...GARDEN, 'agronomy', 'statistics', 'ledger'],
+  book: BOOK,
+  content: [...BOOK, 'charts'],
+  site: [...BOOK, 'charts', 'disk', 'site'],
+  print: [...BOOK, 'charts', 'disk', 'site', 'print'],
+  cli: [...BOOK, 'intake', 'charts', 'disk', 'site', 'print', 'content', 'contents', 'cli'],
+};
+
+const folderOf = (file: string): string => {
+  const [root, folder = ''] = file.split('/');
+  if (root === 'content') return folder === 'contents.ts' ? 'contents' : 'content';
+  return folder.endsWith('.ts') ? 'leaf' : folder;
+};
+
+/** Imports that go against the flow, as "from -> to". */
+function wrongImports(imports: readonly (readonly [string, string])[]): string[] {
+  return imports
+    .filter(([from, to]) => {
+      const [source, target] = [folderOf(from), folderOf(to)];
+      if (source === 'contents') return target !== 'content' && target !== 'book';
+      if (source === 'content' && target === 'content') return from.split('/')[1] !== to.split('/')[1];
+      return target !== 'leaf' && !MAY[source]?.includes(target);
+    })
+    .map(([from, to]) => `${from} -> ${to}`);
+}
+
+/** A file on a cycle of imports, or null. */
+function onCycle(imports: readonly (readonly [string, string])[]): string | null {
+  const goals = new Map<string, string[]>();
+  for (const [from, to] of imports) goals.set(from, [...(goals.get(from) ?? []), to]);
+  const done = new Set<string>();
+  const visit = (file: string, trail: readonly string[]): string | null => {
+    if (trail.includes(file)) return file;
+    if (done.has(file)) return null;
+    const found = (goals.get(file) ?? []).map((goal) => visit(goal, [...trail, file])).find((cycle) => cycle !== null);
+    done.add(file);
+    return found ?? null;
+  };
+  return [...goals.keys()].map((file) => visit(file, [])).find((cycle) => cycle !== null) ?? null;
+}
+
+const filesUnder = (folder: string, ending: RegExp): string[] =>
+  readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && ending.test(entry.name))
+    .map((entry) => join(entry.parentPath, entry.name));
+
+const sources = [...filesUnder('src', /\.ts$/), ...filesUnder('content', /\.ts$/)];
+const imports = sources.flatMap((file) =>
+  ts
+    .preProcessFile(readFileSync(file, 'utf8'))
+    .importedFiles.filter(({ fileName }) => fileName.startsWith('.'))
+    .map(({ fileName }) => [file, normalize(join(dirname(file), fileName))] as const),
+);
+
+test('imports run one way and in no circle', () => {
+  expect(imports.length).toBeGreaterThan(200);
+  expect(wrongImports(imports)).toEqual([]);
+  expect(onCycle(imports)).toBeNull();
+});
+
+test('the check sees a wrong import and a circle', () => {
+  expect(wrongImports([['src/records/fruit.ts', 'src/reading/source.ts']])).toHaveLength(1);
+  expect(wrongImports([['src/site/draw.ts', 'content/yield/charts.ts']])).toHaveLength(1);
+  expect(wrongImports([['content/front/chapter.ts', 'content/yield/charts.ts']])).toHaveLength(1);
+  expect(wrongImports([['src/statistics/interval.ts', 'src/ledger/tally.ts']])).toHaveLength(1);
+  expect(wrongImports([['src/statistics/interval.ts', 'src/figure.ts']])).toEqual([]);
+  expect(
+    onCycle([
+      ['a.ts', 'b.ts'],
+      ['b.ts', 'c.ts'],
+      ['c.ts', 'a.ts'],
+    ]),
+  ).not.toBeNull();
+});
+
+test('code asks for traits, never for the name of a crop or variety', () => {
+  const crops = filesUnder('data/reference/crops', /\.yaml$/).map((file) => parse(readFileSync(file, 'utf8')));
+  const varieties = ['data/garden', 'data/starter'].flatMap((folder) =>
+    parse(readFileSync(join(folder, 'varieties.yaml'), 'utf8')),
+  );
+  const names: string[] = [...crops, ...varieties]
+    .flatMap(({ id, name, names: words }) => [id, name, ...Object.values(words ?? {})])
+    .filter(Boolean);
+  expect(names.length).toBeGreaterThan(10);
+  const code = [...sources, ...filesUnder('content', /\.njk$/), ...filesUnder('layouts', /\.(njk|yaml|css)$/)];
+  const named = code.flatMap((file) => {
+    const text = readFileSync(file, 'utf8').toLowerCase();
+    return names
+      .filter((name) => new RegExp(`\\b${name.toLowerCase()}\\b`).test(text))
+      .map((name) => `${file}: ${name}`);
+  });
+  expect(named).toEqual([]);
+});

@@ -1,0 +1,141 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { htmlPages, type Site, siteOfFolder, siteOfTexts } from './built.ts';
+import { chromiumOrSay, openChromium } from './chromium.ts';
+import { LITTLE_GARDENS } from './little-gardens.ts';
+
+const path = chromiumOrSay('pages in a browser: accessibility, widths, fonts, print');
+const axe = createRequire(import.meta.url).resolve('axe-core');
+
+describe.skipIf(path === null)('in a browser, straight from the disk', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'groundspot-pages-'));
+  const sites = new Map<string, Site>();
+  let browser: Browser;
+
+  beforeAll(async () => {
+    browser = await openChromium(path ?? '');
+    sites.set('demo', await siteOfFolder('data/garden'));
+    sites.set('starter', await siteOfFolder('data/starter'));
+    sites.set('letter', await siteOfTexts(LITTLE_GARDENS['pounds and Letter'] ?? {}));
+    sites.set('three', await siteOfFolder('tests/books/three-spots/garden'));
+    for (const [name, site] of sites) {
+      for (const [file, content] of site) {
+        const goal = join(folder, name, file);
+        mkdirSync(dirname(goal), { recursive: true });
+        writeFileSync(goal, content);
+      }
+    }
+  });
+
+  afterAll(async () => {
+    await browser?.close();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  const address = (name: string, file: string): string => pathToFileURL(join(folder, name, file)).href;
+  const pagesOf = (name: string): string[] => htmlPages(sites.get(name) ?? new Map()).map(([file]) => file);
+
+  /** Opens a page and notes whatever it complains of or asks for outside the disk. */
+  async function open(
+    name: string,
+    file: string,
+    options: BrowserContextOptions = {},
+  ): Promise<{ page: Page; faults: string[] }> {
+    const context = await browser.newContext(options);
+    const page = await context.newPage();
+    const faults: string[] = [];
+    page.on('console', (message) => faults.push(`${file}: console: ${message.text()}`));
+    page.on('pageerror', (error) => faults.push(`${file}: ${error.message}`));
+    page.on('requestfailed', (request) => faults.push(`${file}: failed: ${request.url()}`));
+    page.on('request', (request) => {
+      if (!/^(file|data):/.test(request.url())) faults.push(`${file}: asks for ${request.url()}`);
+    });
+    await page.goto(address(name, file));
+    await page.evaluate('document.fonts.ready');
+    return { page, faults };
+  }
+
+  test('no page complains, asks for anything outside, or is wider than a telephone', async () => {
+    for (const name of sites.keys()) {
+      for (const file of pagesOf(name)) {
+        const { page, faults } = await open(name, file, { viewport: { width: 360, height: 740 } });
+        const excess = await page.evaluate(
+          'document.documentElement.scrollWidth - document.documentElement.clientWidth',
+        );
+        expect(`${name}/${file} ${excess}`).toBe(`${name}/${file} 0`);
+        expect(faults).toEqual([]);
+        await page.context().close();
+      }
+    }
+  });
+
+  test('axe finds nothing, wide and narrow', async () => {
+    for (const file of pagesOf('demo')) {
+      for (const width of [360, 1100]) {
+        const { page } = await open('demo', file, { viewport: { width, height: 900 }, bypassCSP: true });
+        await page.addScriptTag({ path: axe });
+        const found = (await page.evaluate('axe.run(document, { resultTypes: ["violations"] })')) as {
+          violations: { id: string; nodes: { html: string }[] }[];
+        };
+        expect(found.violations.map(({ id, nodes }) => `${file} ${width}: ${id}: ${nodes[0]?.html}`)).toEqual([]);
+        await page.context().close();
+      }
+    }
+  });
+
+  test('the faces are ours, from the disk', async () => {
+    const { page } = await open('demo', 'yield/index.html');
+    const loaded = await page.evaluate(
+      '[...document.fonts].filter((face) => face.status === "loaded").map((face) => face.family.replace(/["\']/g, ""))',
+    );
+    for (const family of ['Young Serif', 'Source Serif 4', 'Source Sans 3']) expect(loaded).toContain(family);
+    await page.context().close();
+  });
+
+  test('nothing needs a script', async () => {
+    const text = async (javaScriptEnabled: boolean): Promise<string | null> => {
+      const context = await browser.newContext({ javaScriptEnabled });
+      const page = await context.newPage();
+      await page.goto(address('demo', 'yield/index.html'));
+      const words = await page.locator('main').textContent();
+      await context.close();
+      return words;
+    };
+    expect(await text(false)).toBe(await text(true));
+  });
+
+  test('a keyboard reaches the page at once', async () => {
+    const { page } = await open('demo', 'yield/index.html');
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate('document.activeElement.getAttribute("href")')).toBe('#page');
+    await page.context().close();
+  });
+
+  /** Pages of the printed page and their size in points, read from the PDF itself. */
+  async function printed(name: string, file: string): Promise<{ count: number; sizes: string[] }> {
+    const { page } = await open(name, file);
+    const pdf = (await page.pdf({ preferCSSPageSize: true, printBackground: true })).toString('latin1');
+    await page.context().close();
+    const sizes = [...pdf.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)].map(
+      ([, width, height]) => `${Math.round(Number(width))}x${Math.round(Number(height))}`,
+    );
+    return { count: (pdf.match(/\/Type \/Page\b/g) ?? []).length, sizes: [...new Set(sizes)] };
+  }
+
+  // ISO 216: A4 is 210 × 297 mm, 595 × 842 pt. ANSI/ASME Y14.1: Letter is 8.5 × 11 in, 612 × 792 pt.
+  test('the book prints on A4', async () => {
+    expect(await printed('three', 'yield/index.html')).toEqual({ count: 2, sizes: ['595x842'] });
+    const demo = await printed('demo', 'yield/index.html');
+    expect(demo.count).toBeGreaterThanOrEqual(2);
+    expect(demo.count).toBeLessThanOrEqual(4);
+  });
+
+  test('the book prints on Letter', async () => {
+    expect(await printed('letter', 'yield/index.html')).toEqual({ count: 2, sizes: ['612x792'] });
+  });
+});

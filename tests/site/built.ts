@@ -1,0 +1,36 @@
+import { bookOf } from '../../src/cli/build.ts';
+import { type LoadedGarden, loadGarden } from '../../src/cli/load-garden.ts';
+import { loadReference } from '../../src/cli/load-reference.ts';
+import type { Day } from '../../src/day.ts';
+import { linkGarden } from '../../src/garden/link.ts';
+import { readGardenRecords } from '../../src/reading/garden-records.ts';
+import { buildSite } from '../../src/site/build-site.ts';
+import { createDraw } from '../../src/site/draw.ts';
+
+export type Site = ReadonlyMap<string, string | Uint8Array>;
+
+const draw = createDraw();
+const reference = loadReference('data/reference');
+
+async function built(
+  { garden, problems }: Pick<LoadedGarden, 'garden' | 'problems'>,
+  today: Day | null,
+): Promise<Site> {
+  const errors = problems.filter(({ severity }) => severity === 'error');
+  if (!garden || errors.length > 0) throw new Error(`invalid test garden: ${JSON.stringify(errors)}`);
+  const book = bookOf({ reference }, garden, today);
+  return buildSite(book, { layouts: 'layouts', content: 'content', version: '0.0.0', draw });
+}
+
+/** The site of a garden's folder, in memory. */
+export const siteOfFolder = (folder: string, today: Day | null = null): Promise<Site> =>
+  built(loadGarden(folder), today);
+
+/** The site of a garden given as texts by path, in memory. */
+export function siteOfTexts(texts: Readonly<Record<string, string>>, today: Day | null = null): Promise<Site> {
+  const files = Object.entries(texts).map(([path, text]) => ({ path, bytes: new TextEncoder().encode(text) }));
+  return built(linkGarden(readGardenRecords(files), reference.crops), today);
+}
+
+export const htmlPages = (site: Site): [string, string][] =>
+  [...site].flatMap(([path, content]) => (path.endsWith('.html') ? [[path, String(content)] as [string, string]] : []));
