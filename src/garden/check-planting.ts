@@ -49,6 +49,21 @@ export function checkReplanted(entries: readonly Entry<PlantingRecord>[]): Probl
   });
 }
 
+/** A warning for each planting without a block where others have one: blocks then count for none of them. */
+export function checkBlocks(entries: readonly Entry<PlantingRecord>[]): Problem[] {
+  if (entries.every(({ record }) => record.block === null)) return [];
+  return entries
+    .filter(({ record }) => record.block === null)
+    .map((entry) =>
+      problemIn(entry, [], {
+        severity: 'warning',
+        code: 'block-missing',
+        message: `planting ${entry.record.id} has no block, while others of its season have`,
+        hint: 'add block: to it; with one missing, blocks are allowed for in none of its crop',
+      }),
+    );
+}
+
 /** What is impossible about one picking of a planting. */
 export function checkPicking(
   entry: Entry<PickingRecord>,

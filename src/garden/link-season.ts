@@ -9,7 +9,7 @@ import type { SeasonRecord } from '../records/season.ts';
 import { checkCounts } from './check-counts.ts';
 import { checkFruit } from './check-fruit.ts';
 import { checkLikely } from './check-likely.ts';
-import { checkPicking, checkPickingTwice, checkPlanting, checkReplanted } from './check-planting.ts';
+import { checkBlocks, checkPicking, checkPickingTwice, checkPlanting, checkReplanted } from './check-planting.ts';
 import { checkVisit } from './check-visit.ts';
 import type { Fruit, Picking, Planting, Season, Visit } from './garden.ts';
 import { type Index, indexById, lookUp } from './index-by-id.ts';
@@ -89,7 +89,12 @@ function checkPlantings(
       : lookUp(varieties.index, entry.record.variety, entry, ['variety'], 'variety').problem;
     return [...(spot ? [spot] : []), ...(variety ? [variety] : [])];
   });
-  return [...references, ...entries.flatMap((entry) => checkPlanting(entry, season)), ...checkReplanted(entries)];
+  return [
+    ...references,
+    ...entries.flatMap((entry) => checkPlanting(entry, season)),
+    ...checkReplanted(entries),
+    ...checkBlocks(entries),
+  ];
 }
 
 function checkHarvest(

@@ -108,7 +108,7 @@ function estimateFigure(
     replicate: { kind, count },
     reach: 'another-spot-this-summer',
     method,
-    source: 'cochran-cox',
+    source: method === 'adjusted-mean' ? 'searle-1980' : 'cochran-cox',
     basis,
     reason: told.reason,
   };

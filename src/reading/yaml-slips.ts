@@ -1,4 +1,4 @@
-import type { LineCounter, YAMLParseError, YAMLWarning } from 'yaml';
+import type { LineCounter, YAMLError } from 'yaml';
 import type { Problem } from './problem.ts';
 
 interface Explanation {
@@ -12,7 +12,7 @@ export function explainYaml(
   file: string,
   lines: readonly string[],
   lineCounter: LineCounter,
-  fault: YAMLParseError | YAMLWarning,
+  fault: YAMLError,
 ): Problem {
   const { line, col } = lineCounter.linePos(fault.pos[0]);
   const row = lines[line - 1] ?? '';
@@ -31,9 +31,20 @@ export function explainYaml(
   };
 }
 
+/** A tab before the first word of a line: named before parsing, since a parser loses its way after one. */
+export function tabIndents(file: string, lines: readonly string[]): Problem[] {
+  const { code, message, hint } = TAB;
+  return lines.flatMap((row, index): Problem[] => {
+    const indent = /^ *\t\s*(?=[^\s#])/.exec(row);
+    if (!indent) return [];
+    const column = row.indexOf('\t') + 1;
+    return [{ severity: 'error', file, line: index + 1, column, record: null, field: null, code, message, hint }];
+  });
+}
+
 /** A text with ": " in it, not in quotes: the commonest slip of all. */
 function colonInText(row: string): Explanation | null {
-  const match = /^\s*(?:- +)*([\w-]+): +([^"'[{|>\s].*: .*|[^"'[{|>\s].*:)$/.exec(row.trimEnd());
+  const match = /^\s*(?:- +)*([\w-]+): +([^"'[{|>\s].*: .*|[^"'[{|>\s].*:)$/.exec(row.replace(/\s#.*$/, '').trimEnd());
   if (!match) return null;
   const [, key = '', value = ''] = match;
   return {
@@ -53,12 +64,14 @@ function dashMissing(row: string, code: string): Explanation | null {
   };
 }
 
+const TAB: Explanation = {
+  code: 'tab-indent',
+  message: 'the line is indented with a tab',
+  hint: 'use two spaces for each step in',
+};
+
 const EXPLAINED: Readonly<Record<string, Explanation>> = {
-  TAB_AS_INDENT: {
-    code: 'tab-indent',
-    message: 'the line is indented with a tab',
-    hint: 'use two spaces for each step in',
-  },
+  TAB_AS_INDENT: TAB,
   DUPLICATE_KEY: {
     code: 'key-twice',
     message: 'the same key stands twice in one record',
@@ -89,7 +102,7 @@ const EXPLAINED: Readonly<Record<string, Explanation>> = {
   BLOCK_IN_FLOW: { code: 'bracket-open', message: 'a bracket above is not closed', hint: 'close it with ] or }' },
 };
 
-function unexplained(fault: YAMLParseError | YAMLWarning): Explanation {
+function unexplained(fault: YAMLError): Explanation {
   if (/closing/.test(fault.message)) {
     return { code: 'quote-open', message: 'a quote or bracket is not closed', hint: 'close it on the same line' };
   }

@@ -8,12 +8,13 @@ import {
   type Node,
   type Pair,
   parseAllDocuments,
+  type YAMLError,
   type YAMLMap,
 } from 'yaml';
 import type { Problem } from './problem.ts';
 import { type Place, problemAt, type Source, type Tree, type TreePath } from './source.ts';
 import { deepestNesting } from './yaml-nesting.ts';
-import { explainYaml } from './yaml-slips.ts';
+import { explainYaml, tabIndents } from './yaml-slips.ts';
 
 const DEEPEST = 24;
 /** Past so many the file is no longer a slip or two. */
@@ -39,6 +40,9 @@ export function readYaml(file: string, text: string): ReadSource {
         flatProblem(file, 'too-deep', 'the lists and maps are nested too deep', 'records have three levels at most'),
       ],
     };
+  const lines = text.split(/\r\n|\n|\r/);
+  const tabs = tabIndents(file, lines);
+  if (tabs.length > 0) return { source: null, problems: tabs };
   const lineCounter = new LineCounter();
   const documents = parseAllDocuments(text, {
     schema: 'failsafe',
@@ -50,8 +54,7 @@ export function readYaml(file: string, text: string): ReadSource {
   const document = 'empty' in documents ? null : (documents[0] ?? null);
   const root = (document?.contents ?? null) as Node | null;
   const source = sourceOf(file, text, root, lineCounter);
-  const faults = [...(document?.errors ?? []), ...(document?.warnings ?? [])].slice(0, MOST_FAULTS);
-  const lines = text.split(/\r\n|\n|\r/);
+  const faults = upToFirstLost([...(document?.errors ?? []), ...(document?.warnings ?? [])]);
   const problems = faults.map((fault) => explainYaml(file, lines, lineCounter, fault));
   if (documents.length > 1)
     problems.push(
@@ -139,8 +142,16 @@ function firstStrange(node: unknown, path: (string | number)[]): (string | numbe
   return null;
 }
 
-/** One slip often sets off several complaints on its line; the first says it. */
-function firstPerLine(problems: readonly Problem[]): Problem[] {
+/** Once the parser has lost its way it complains of every line that follows; the first place says it. */
+function upToFirstLost(faults: readonly YAMLError[]): YAMLError[] {
+  const lost = faults.findIndex(({ message }) => /in YAML stream/.test(message));
+  return faults.slice(0, lost < 0 ? MOST_FAULTS : Math.max(lost, 1));
+}
+
+/** One slip often sets off several complaints on its line; the first says it. Of a lost dash all later keys complain. */
+function firstPerLine(all: readonly Problem[]): Problem[] {
+  const dashes = all.filter(({ code }) => code === 'dash-missing');
+  const problems = dashes.length > 0 ? dashes : all;
   return problems.filter((problem, index) => problems.findIndex((other) => other.line === problem.line) === index);
 }
 

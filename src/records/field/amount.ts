@@ -18,7 +18,7 @@ export interface AmountRule {
 
 const PLAIN = /^[+-]?(\d+(\.\d*)?|\.\d+)$/;
 const DECIMAL_COMMA = /^(about )?[+-]?\d+,\d+$/;
-const WITH_UNIT = /^(about )?([+-]?\d+(?:[.,]\d+)?)\s*([a-zA-Z°"'²%][a-zA-Z°"'²%/0-9]*)$/;
+const WITH_UNIT = /^(about )?([+-]?\d+(?:[.,]\d+)?)\s*([a-zA-Z°"'²%/]+2?)$/;
 
 /** Reads a number as people type it; every way of getting it wrong has its own code. */
 export const amount = (rule: AmountRule) =>
