@@ -19,7 +19,7 @@ export interface SeasonModel {
   readonly fruits: Figure;
   readonly sound: Figure;
   readonly mass: Figure;
-  /** Out of ten looked over; null under ten of them, or when most were not. */
+  /** Out of ten looked over; null under ten of them, or when over a third were not. */
   readonly sound_of_ten: TenOf | null;
   readonly area_unit: 'm2';
   readonly alive_known: boolean;
@@ -144,7 +144,12 @@ const MOST_MISSING = 1 / 3;
 /** A share is full or empty only when it is so to the last fruit. */
 function ofTen(part: Figure, whole: Figure): TenOf | null {
   const told = part.n;
-  if (part.value === null || !whole.value || told < FEWEST_FOR_TENTHS || told < whole.value * (1 - MOST_MISSING))
+  if (
+    part.value === null ||
+    !whole.value ||
+    told < FEWEST_FOR_TENTHS ||
+    whole.value - told > whole.value * MOST_MISSING
+  )
     return null;
   const tenths = (10 * part.value) / told;
   const rounded = Math.min(Math.max(Math.round(tenths), part.value > 0 ? 1 : 0), part.value < told ? 9 : 10);

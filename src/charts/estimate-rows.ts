@@ -31,6 +31,8 @@ const LABEL_PX = 132;
 /** Longest line of a name at the caption's size in the label's width. */
 const LABEL_LETTERS = 20;
 const COUNT_PX = 46;
+const LINE_PX = 14;
+const ROW_GAP_PX = 10;
 
 /** Rows of estimates with ranges, single values as open marks beneath, on one axis from zero. */
 export function estimateRows({ rows, unit, axisTitle, strip, largest }: EstimateRows, format: Format): TopLevelSpec {
@@ -53,7 +55,9 @@ export function estimateRows({ rows, unit, axisTitle, strip, largest }: Estimate
   const stripRow = estimates.find(({ name }) => name === strip);
   return {
     width: COLUMN_PX - LABEL_PX - COUNT_PX,
-    height: ROW_PX * rows.length,
+    height:
+      Math.max(ROW_PX, LINE_PX * Math.max(0, ...nameLayers(names).map(({ lines }) => lines)) + ROW_GAP_PX) *
+      rows.length,
     padding: { left: 0, right: 0, top: 2, bottom: 8 },
     autosize: 'pad',
     config: theme,
@@ -100,19 +104,19 @@ export function estimateRows({ rows, unit, axisTitle, strip, largest }: Estimate
         },
         encoding: { x: x('value'), y },
       },
-      {
-        data: { values: rows.map(({ name }) => ({ name, lines: folded(name) })) },
+      ...nameLayers(names).map(({ lines, values: named }) => ({
+        data: { values: named },
         mark: {
           type: 'text' as const,
           align: 'right' as const,
           color: INK,
           x: -10,
-          yOffset: -3,
+          yOffset: -3 - ((lines - 1) * LINE_PX) / 2,
           lineBreak: '\n',
-          lineHeight: 14,
+          lineHeight: LINE_PX,
         },
-        encoding: { y, text: { field: 'lines' } },
-      },
+        encoding: { y, text: { field: 'text' } },
+      })),
       {
         data: { values: rows.map(({ name, count }) => ({ name, count })) },
         mark: {
@@ -126,6 +130,14 @@ export function estimateRows({ rows, unit, axisTitle, strip, largest }: Estimate
       },
     ],
   } as TopLevelSpec;
+}
+
+/** Names by how many lines they take: each number of lines is centred on its row in its own way. */
+function nameLayers(names: readonly string[]): { lines: number; values: { name: string; text: string }[] }[] {
+  const texts = names.map((name) => ({ name, text: folded(name) }));
+  const count = (text: string): number => text.split('\n').length;
+  const counts = [...new Set(texts.map(({ text }) => count(text)))].sort();
+  return counts.map((lines) => ({ lines, values: texts.filter(({ text }) => count(text) === lines) }));
 }
 
 /** A name in lines short enough for the label's width: text widths are only estimated when a chart is drawn. */

@@ -9,7 +9,10 @@ export function codeFrame(text: string, { line, column }: Pick<Problem, 'line' |
   const numbered = (number: number): string =>
     `${String(number).padStart(gutter)} | ${visible(lines[number - 1] ?? '')}`;
   const before = line > 1 ? [numbered(line - 1)] : [];
-  const length = Math.max(1, /^(?:"[^"]*"|'[^']*'|[^\s,}\]]+)/.exec(row.slice(column - 1))?.[0].length ?? 1);
+  const length = Math.max(
+    1,
+    /^(?:"[^"]*"|'[^']*'|[^\s}\]]+)/.exec(row.slice(column - 1))?.[0].replace(/,$/, '').length ?? 1,
+  );
   const mark = `${' '.repeat(gutter)} | ${' '.repeat(visible(row.slice(0, column - 1)).length)}${'^'.repeat(Math.min(length, 60))}`;
   return [...before, numbered(line), mark].join('\n');
 }

@@ -1,0 +1,46 @@
+import { expect, test } from 'vitest';
+import { parseDated } from '../src/dated.ts';
+import type { Day } from '../src/day.ts';
+import { createFormat } from '../src/format.ts';
+
+const british = createFormat({ units: 'metric', locale: 'en-GB' });
+const american = createFormat({ units: 'us', locale: 'en-US' });
+
+test('sums lose their decimal from ten on, rates keep it', () => {
+  expect(british.amount(9.44, 'kg')).toBe('9.4 kg');
+  expect(british.amount(146.7, 'kg')).toBe('147 kg');
+  expect(british.digits(12.34, 'kg_per_plant')).toBe('12.3');
+  expect(british.digits(1234.4, 'fruits')).toBe('1,234');
+});
+
+test('SI comes out in the units of the garden', () => {
+  // 1 lb = 0.45359237 kg and 1 in = 25.4 mm, exact (NIST SP 811, from memory).
+  expect(american.amount(0.45359237 * 5, 'kg')).toBe('5.0 lb');
+  expect(american.amount(25.4 * 3, 'mm')).toBe('3.0 in');
+  expect(american.amount(30, 'c')).toBe('86 °F');
+  expect(american.digits(1, 'kg_per_m2')).toBe('0.2');
+});
+
+test('both ends of a range carry the same decimals', () => {
+  expect(british.range({ low: 3, high: 12.66, level: 0.9 }, 'kg_per_plant')).toBe('3.0 to 12.7');
+});
+
+test('a difference has its sign in words, and none when it rounds to nothing', () => {
+  expect(british.difference(-2.04, 'kg_per_plant')).toBe('2.0 less');
+  expect(british.difference(1.6, 'kg_per_plant')).toBe('1.6 more');
+  expect(british.difference(0.04, 'kg_per_plant')).toBe('the same');
+});
+
+test('months are words, in the order of the place', () => {
+  expect(british.dayYear('2025-08-07' as Day)).toBe('7 Aug 2025');
+  expect(american.dayYear('2025-08-07' as Day)).toBe('Aug 7, 2025');
+  const told = (text: string): string =>
+    british.dated(parseDated(text) ?? { kind: 'unknown', first: null, last: null, text });
+  expect(told('about 2025-08-07')).toBe('about 7 Aug 2025');
+  expect(told('2025-08')).toBe('Aug 2025');
+  expect(told('unknown')).toBe('not known');
+});
+
+test('what rounds to nothing has no sign', () => {
+  expect(british.decimal(-0.04, 1)).toBe('0.0');
+});

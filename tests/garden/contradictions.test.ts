@@ -1,0 +1,168 @@
+import { describe, expect, test } from 'vitest';
+import { linkTexts } from '../reading/garden-texts.ts';
+
+const garden = {
+  'garden.yaml':
+    'name: Test\nedition: home\nunits: metric\npaper: A4\nlocale: en-GB\nweather: {station: post, read: evening}\nspots:\n  - {id: M1, kind: mound}\n  - {id: M2, kind: mound}\n',
+  'crops/globe.yaml': `id: globe\nnames: {en: globe}\nplurals: {en: globes}\nslip: none\nfruit_on_ground: yes\nbounds: {mass_kg_low: 1, mass_kg_high: 9, girth_cm_high: 90, brix_low: 3, brix_high: 16, days_set_to_pick_low: 20, days_set_to_pick_high: 70, source: house-bounds}\n`,
+  'varieties.yaml': '- {id: amber, name: Amber, crop: globe, seed: unknown}\n',
+  'seasons/2025/season.yaml': 'label: 2025\nstarts_on: 2025-04-01\nends_on: 2025-10-01\n',
+  'seasons/2025/plantings.yaml': '- {id: P1, spot: M1, variety: amber, planted_on: 2025-05-20, plants_set: 2}\n',
+  'seasons/2025/fruits.yaml': '- {id: F1, planting: P1, fate: picked, pick: {picked_on: 2025-08-12, mass_kg: 4}}\n',
+  'weather/post.csv': 'date,rain_mm,tmax_c,tmin_c\n2025-05-01,0,20,9\n',
+};
+
+const PLANTINGS = 'seasons/2025/plantings.yaml';
+const FRUITS = 'seasons/2025/fruits.yaml';
+const PICKINGS = 'seasons/2025/pickings.yaml';
+const planting = (more: string): string =>
+  `- {id: P1, spot: M1, variety: amber, planted_on: 2025-05-20, plants_set: 2}\n${more}`;
+const fruit = (body: string): string => `- {id: F1, planting: P1, ${body}}\n`;
+const pick = (body: string): string => fruit(`fate: picked, pick: {picked_on: 2025-08-12, ${body}}`);
+
+/** What is wrong, in which file, and the code it goes by; W marks a warning. */
+const CASES: readonly [string, string, string, string][] = [
+  ['a variety that is not there', PLANTINGS, planting('').replace('amber', 'umber'), 'dangling-id'],
+  [
+    'an id twice, capitals aside',
+    PLANTINGS,
+    planting('- {id: p1, spot: M2, variety: amber, planted_on: 2025-05-20, plants_set: 2}\n'),
+    'duplicate-id',
+  ],
+  ['a fruit picked twice', FRUITS, pick('mass_kg: 4') + pick('mass_kg: 5'), 'picked-twice'],
+  [
+    'a spot planted twice',
+    PLANTINGS,
+    planting('- {id: P2, spot: M1, variety: amber, planted_on: 2025-06-20, plants_set: 2}\n'),
+    'replanted-spot W',
+  ],
+  [
+    'a block forgotten',
+    PLANTINGS,
+    planting('- {id: P2, spot: M2, block: B, variety: amber, planted_on: 2025-05-20, plants_set: 2}\n'),
+    'block-missing W',
+  ],
+  [
+    'more plants alive than set',
+    PLANTINGS,
+    planting('').replace('plants_set: 2', 'plants_set: 2, plants_alive: 3'),
+    'more-alive-than-set',
+  ],
+  [
+    'planted before it was sown',
+    PLANTINGS,
+    planting('').replace('planted_on', 'sown_on: 2025-06-01, planted_on'),
+    'planted-before-sown',
+  ],
+  ['planted in another year', PLANTINGS, planting('').replace('2025-05-20', '2024-05-20'), 'outside-season W'],
+  ['set before it was planted', FRUITS, fruit('fate: growing, set: {set_on: 2025-05-01}'), 'set-before-planted'],
+  [
+    'picked before it was set',
+    FRUITS,
+    fruit('fate: picked, set: {set_on: 2025-08-20}, pick: {picked_on: 2025-08-12}'),
+    'picked-before-set',
+  ],
+  [
+    'cut before it was picked',
+    FRUITS,
+    fruit('fate: picked, pick: {picked_on: 2025-08-12}, cut: {cut_on: 2025-08-11}'),
+    'cut-before-picked',
+  ],
+  ['written down before it happened', FRUITS, pick('recorded_on: 2025-08-01'), 'written-before-event'],
+  ['lost, and picked all the same', FRUITS, fruit('fate: lost, pick: {picked_on: 2025-08-12}'), 'fate-differs'],
+  [
+    'thinned, and lost to something',
+    FRUITS,
+    fruit('fate: thinned, end: {ended_on: 2025-07-12, lost_to: rot}'),
+    'fate-differs',
+  ],
+  ['picked, and nothing said of it', FRUITS, fruit('fate: picked'), 'pick-missing W'],
+  ['a mass that is unlikely', FRUITS, pick('mass_kg: 90'), 'unlikely W'],
+  [
+    'ripe in no time',
+    FRUITS,
+    fruit('fate: picked, set: {set_on: 2025-08-01}, pick: {picked_on: 2025-08-12}'),
+    'unlikely W',
+  ],
+  [
+    'more sound than picked',
+    PICKINGS,
+    '- {planting: P1, picked_on: 2025-08-12, count: 1, sound_count: 2}\n',
+    'more-sound-than-picked',
+  ],
+  [
+    'sound fruit heavier than all',
+    PICKINGS,
+    '- {planting: P1, picked_on: 2025-08-12, count: 1, mass_kg: 2, sound_mass_kg: 3}\n',
+    'more-sound-than-picked',
+  ],
+  [
+    'a picking entered twice',
+    PICKINGS,
+    '- {planting: P1, picked_on: 2025-08-12, count: 1}\n'.repeat(2),
+    'picking-twice W',
+  ],
+  ['register and pickings apart', PICKINGS, '- {planting: P1, picked_on: 2025-08-12, count: 3}\n', 'counts-differ W'],
+  ['a day of weather twice', 'weather/post.csv', 'date,rain_mm\n2025-05-01,0\n2025-05-01,2\n', 'day-twice'],
+  ['a night warmer than its day', 'weather/post.csv', 'date,tmax_c,tmin_c\n2025-05-01,9,20\n', 'min-above-max'],
+  ['gauge and word at odds', 'weather/post.csv', 'date,rain_mm,rain\n2025-05-01,trace,none\n', 'rain-differs'],
+  [
+    'looked over when it was gone',
+    'seasons/2025/visits.yaml',
+    '- {id: V1, visited_on: 2025-08-20, fruits: [{fruit: F1, tendril: dry}]}\n',
+    'visited-after-picked W',
+  ],
+  [
+    'a season in the wrong folder',
+    'seasons/2025/season.yaml',
+    'label: 2024\nstarts_on: 2025-04-01\nends_on: 2025-10-01\n',
+    'season-folder',
+  ],
+  [
+    'a season that ends first',
+    'seasons/2025/season.yaml',
+    'label: 2025\nstarts_on: 2025-10-01\nends_on: 2025-04-01\n',
+    'season-order',
+  ],
+  [
+    'two seasons at once',
+    'seasons/2025B/season.yaml',
+    'label: 2025B\nstarts_on: 2025-08-01\nends_on: 2025-12-01\n',
+    'season-overlap W',
+  ],
+  ['a season without its file', 'seasons/2026/pickings.yaml', '', 'season-missing'],
+  [
+    'a crop file of another name',
+    'crops/other.yaml',
+    'id: globule\nnames: {en: g}\nplurals: {en: g}\nslip: none\nfruit_on_ground: no\n',
+    'file-name',
+  ],
+];
+
+test('the garden they are tried in has no problem', () => {
+  expect(linkTexts(garden).problems).toEqual([]);
+});
+
+describe('a contradiction is told where it stands', () => {
+  for (const [name, path, text, expected] of CASES) {
+    test(name, () => {
+      const [code, warning] = expected.split(' ');
+      const { problems } = linkTexts({ ...garden, [path]: text });
+      const found = problems.find((problem) => problem.code === code);
+      expect(found, JSON.stringify(problems)).toMatchObject({ severity: warning ? 'warning' : 'error' });
+      expect(found?.file).toMatch(
+        path.startsWith('seasons/2026')
+          ? /^seasons\/2026/
+          : expected.startsWith('counts')
+            ? /plantings/
+            : new RegExp(`^${path}`),
+      );
+      expect(found?.hint).not.toBe('');
+    });
+  }
+
+  test('a folder without garden.yaml', () => {
+    const { 'garden.yaml': _, ...rest } = garden;
+    expect(linkTexts(rest).problems.map(({ code }) => code)).toContain('garden-missing');
+  });
+});
