@@ -7,6 +7,8 @@ test('the figures of the demo garden are the ones kept here', async () => {
   const made = new Map([['figures.json', String(site.get('data/figures.json'))]]);
   const kept = golden('tests/books/demo', made).get('figures.json') ?? '{}';
   expect(JSON.parse(String(made.get('figures.json')))).toEqual(JSON.parse(kept));
+  // Values first, for a readable difference; then every byte, order and spelling of numbers included.
+  expect(made.get('figures.json')).toBe(kept);
 });
 
 test('every basis is listed once, and every figure’s basis is listed', async () => {
