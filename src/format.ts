@@ -118,7 +118,8 @@ export function createFormat(style: Style): Format {
 
 function fixed(locale: string, value: number, decimals: number): string {
   const rounded = Math.abs(value) < 0.5 * 10 ** -decimals ? 0 : value;
-  return rounded.toLocaleString(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+  const text = rounded.toLocaleString(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+  return text.replace('-', '\u2212');
 }
 
 function decimalsFor(print: PrintUnit, unit: FigureUnit, value: number): number {

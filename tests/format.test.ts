@@ -41,6 +41,10 @@ test('months are words, in the order of the place', () => {
   expect(told('unknown')).toBe('not known');
 });
 
+test('a minus is a minus, not a hyphen', () => {
+  expect(british.amount(-3.6, 'c')).toBe('\u22124 °C');
+});
+
 test('what rounds to nothing has no sign', () => {
   expect(british.decimal(-0.04, 1)).toBe('0.0');
 });
