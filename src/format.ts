@@ -68,7 +68,7 @@ const RATES: readonly FigureUnit[] = ['kg_per_plant', 'fruits_per_plant', 'fruit
 export interface Format {
   /** A value in its SI unit as digits in the print unit, without the unit. */
   readonly digits: (value: number, unit: FigureUnit) => string;
-  /** The same with the unit after it. */
+  /** The same with the unit after it, never parted from it at a line's end. */
   readonly amount: (value: number, unit: FigureUnit) => string;
   /** "3.1 to 6.4", both ends with the same decimals. */
   readonly range: (interval: Interval, unit: FigureUnit) => string;
@@ -103,7 +103,7 @@ export function createFormat(style: Style): Format {
 
   return {
     digits,
-    amount: (value, unit) => `${digits(value, unit)} ${printUnits[unit].label}`,
+    amount: (value, unit) => `${digits(value, unit)}\u00a0${printUnits[unit].label}`,
     range: (interval, unit) => rangeText(style.locale, printUnits[unit], unit, interval),
     difference: (value, unit) => differenceText(digits(Math.abs(value), unit), value),
     unitLabel: (unit) => printUnits[unit].label,

@@ -7,17 +7,17 @@ const british = createFormat({ units: 'metric', locale: 'en-GB' });
 const american = createFormat({ units: 'us', locale: 'en-US' });
 
 test('sums lose their decimal from ten on, rates keep it', () => {
-  expect(british.amount(9.44, 'kg')).toBe('9.4 kg');
-  expect(british.amount(146.7, 'kg')).toBe('147 kg');
+  expect(british.amount(9.44, 'kg')).toBe('9.4\u00a0kg');
+  expect(british.amount(146.7, 'kg')).toBe('147\u00a0kg');
   expect(british.digits(12.34, 'kg_per_plant')).toBe('12.3');
   expect(british.digits(1234.4, 'fruits')).toBe('1,234');
 });
 
 test('SI comes out in the units of the garden', () => {
   // 1 lb = 0.45359237 kg and 1 in = 25.4 mm, exact (NIST SP 811, from memory).
-  expect(american.amount(0.45359237 * 5, 'kg')).toBe('5.0 lb');
-  expect(american.amount(25.4 * 3, 'mm')).toBe('3.0 in');
-  expect(american.amount(30, 'c')).toBe('86 °F');
+  expect(american.amount(0.45359237 * 5, 'kg')).toBe('5.0\u00a0lb');
+  expect(american.amount(25.4 * 3, 'mm')).toBe('3.0\u00a0in');
+  expect(american.amount(30, 'c')).toBe('86\u00a0°F');
   expect(american.digits(1, 'kg_per_m2')).toBe('0.2');
 });
 
@@ -42,7 +42,7 @@ test('months are words, in the order of the place', () => {
 });
 
 test('a minus is a minus, not a hyphen', () => {
-  expect(british.amount(-3.6, 'c')).toBe('\u22124 °C');
+  expect(british.amount(-3.6, 'c')).toBe('\u22124\u00a0°C');
 });
 
 test('what rounds to nothing has no sign', () => {

@@ -61,7 +61,7 @@ function seasonPage(facts: Facts, season: SeasonYield, all: readonly SeasonYield
         differencesTable(season, crop),
         analysisTable(season, crop),
       ]),
-    ],
+    ].filter(({ rows }) => rows.length > 0),
     figures: figuresOf(facts, season),
     listed: false,
   };

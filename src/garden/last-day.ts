@@ -4,7 +4,7 @@ import { knownOn } from './as-of.ts';
 import type { Garden, Season } from './garden.ts';
 
 /** The day of the last event or written date of the garden's records; weather, which runs by itself, is left out. */
-export function lastDay(garden: Garden): Day | null {
+export function lastDay(garden: Pick<Garden, 'seasons'>): Day | null {
   const days = garden.seasons.flatMap(daysOfSeason).filter((day) => day !== null);
   return days.reduce<Day | null>((latest, day) => (latest === null || day > latest ? day : latest), null);
 }

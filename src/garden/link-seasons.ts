@@ -4,7 +4,9 @@ import type { Kind } from '../reading/kinds.ts';
 import type { Problem } from '../reading/problem.ts';
 import { type Entry, problemIn } from '../reading/source.ts';
 import type { SeasonRecord } from '../records/season.ts';
+import { checkUnharvested } from './check-unharvested.ts';
 import type { Season } from './garden.ts';
+import { lastDay } from './last-day.ts';
 import type { Places } from './link-places.ts';
 import { linkSeason } from './link-season.ts';
 import type { Varieties } from './link-varieties.ts';
@@ -27,6 +29,7 @@ export function linkSeasons(records: GardenRecords, places: Places, varieties: V
     return {
       found,
       season,
+      plantings: of('plantings').flatMap(({ entries }) => entries),
       problems: [
         ...problems,
         ...(edges.length > 0 ? [] : [seasonMissing(slug)]),
@@ -36,7 +39,9 @@ export function linkSeasons(records: GardenRecords, places: Places, varieties: V
   });
   const seasons = linked.flatMap(({ found }) => found ?? []).sort((a, b) => (a.starts_on < b.starts_on ? -1 : 1));
   const entries = linked.flatMap(({ season }) => season ?? []);
-  return { seasons, problems: [...linked.flatMap(({ problems }) => problems), ...checkOverlap(entries)] };
+  const today = lastDay({ seasons });
+  const untold = linked.flatMap(({ found, plantings }) => (found ? checkUnharvested(found, plantings, today) : []));
+  return { seasons, problems: [...linked.flatMap(({ problems }) => problems), ...checkOverlap(entries), ...untold] };
 }
 
 /** The folder of a season: its label with "/" and blanks written as "-". */

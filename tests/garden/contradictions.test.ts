@@ -161,6 +161,17 @@ describe('a contradiction is told where it stands', () => {
     });
   }
 
+  test('a barren planting nobody wrote of, once the season is over', () => {
+    const two = planting('- {id: P2, spot: M2, variety: amber, planted_on: 2025-05-20, plants_set: 2}\n');
+    const running = linkTexts({ ...garden, [PLANTINGS]: two });
+    expect(running.problems).toEqual([]);
+    const left = `${garden[FRUITS]}- {id: F2, planting: P1, fate: left, end: {ended_on: 2025-10-01}}\n`;
+    const over = linkTexts({ ...garden, [PLANTINGS]: two, [FRUITS]: left });
+    expect(over.problems).toMatchObject([{ severity: 'warning', code: 'harvest-missing', record: 'P2' }]);
+    const none = '- {planting: P2, picked_on: unknown, count: 0}\n';
+    expect(linkTexts({ ...garden, [PLANTINGS]: two, [FRUITS]: left, [PICKINGS]: none }).problems).toEqual([]);
+  });
+
   test('a folder without garden.yaml', () => {
     const { 'garden.yaml': _, ...rest } = garden;
     expect(linkTexts(rest).problems.map(({ code }) => code)).toContain('garden-missing');
