@@ -10,7 +10,7 @@ import { golden } from '../books/golden.ts';
 const metric = createFormat({ units: 'metric', locale: 'en-GB' });
 const us = createFormat({ units: 'us', locale: 'en-US' });
 
-const specimen = (largest: number): Chart => ({
+const specimen = (largest: number, format = metric): Chart => ({
   id: 'specimen',
   title: 'Specimen',
   description: 'Three rows.',
@@ -32,7 +32,7 @@ const specimen = (largest: number): Chart => ({
       strip: 'Amber Hill',
       largest,
     },
-    metric,
+    format,
   ),
 });
 
@@ -52,6 +52,18 @@ test('a drawing asks for nothing, runs nothing, and quotes its face', async () =
     /font-family="&apos;Source Sans 3&apos;|font-family="'Source Sans 3'|font-family="&#39;Source Sans 3/,
   );
   for (const words of ['Amber Hill', 'Birch', 'names may']) expect(svg).toContain(words);
+});
+
+test('every value and estimate is a mark, and a row without an estimate has only its values', async () => {
+  const svg = await createDraw()(specimen(7.5));
+  /** Circles of a radius: 2.35 px for an area of 22, 4.18 px for one of 70. */
+  const circles = (radius: string): number => svg.split(`d="M${radius},0A`).length - 1;
+  expect({ values: circles('2.35'), means: circles('4.18') }).toEqual({ values: 8, means: 2 });
+  expect(svg.split('stroke-width="2.6"').length - 1).toBe(2);
+  // The strip spans its row's range, 1.5 to 4.9 on an axis to 8 that is 283 px wide.
+  expect(svg).toMatch(/d="M53\.06,0h120\.28v/);
+  expect((283 * 1.5) / 8).toBeCloseTo(53.06, 2);
+  expect((283 * 3.4) / 8).toBeCloseTo(120.28, 1);
 });
 
 test('widths are estimated alike everywhere: no canvas package is in the tree', () => {
@@ -77,4 +89,11 @@ test('ticks are whole steps of the print unit and reach past the largest value',
     expect(domain[1]).toBeGreaterThanOrEqual(largest);
     expect(values.length).toBeLessThanOrEqual(9);
   }
+});
+
+test('an axis in pounds is labelled in whole pounds', async () => {
+  const svg = await createDraw()(specimen(7.5, us));
+  const axis = /role-axis-label.*?<\/g>/.exec(svg)?.[0] ?? '';
+  // 7.5 kg is 16.5 lb: steps of five.
+  expect([...axis.matchAll(/>([\d.]+)<\/text>/g)].map(([, label]) => label)).toEqual(['0', '5', '10', '15', '20']);
 });

@@ -1,10 +1,10 @@
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { groundspot, hashOf } from './command.ts';
 
-const root = mkdtempSync(join(tmpdir(), 'groundspot-command-'));
+const root = realpathSync(mkdtempSync(join(tmpdir(), 'groundspot-command-')));
 afterAll(() => rmSync(root, { recursive: true, force: true }));
 
 /** A new garden in a folder of its own. */
@@ -89,6 +89,23 @@ describe('check', () => {
     expect(groundspot(['check', folder], root).out).not.toMatch(/\u001b/);
   });
 
+  test('colours its places for a person, and not where NO_COLOR forbids it', () => {
+    const folder = begun('coloured');
+    edit(folder, 'seasons/2025/fruits.yaml', 'mass_kg: 3.35', 'mass_kg: 3,35');
+    const said = (env: Record<string, string>): boolean =>
+      groundspot(['check', folder], root, env).out.includes('\u001b[');
+    expect(said({ NO_COLOR: '', FORCE_COLOR: '1' })).toBe(true);
+    expect(said({ NO_COLOR: '1', FORCE_COLOR: '1' })).toBe(false);
+  });
+
+  test('names files as seen from the folder it is run in', () => {
+    const folder = begun('far away');
+    edit(folder, 'seasons/2025/fruits.yaml', 'mass_kg: 3.35', 'mass_kg: 3,35');
+    const place = 'seasons/2025/fruits.yaml:14:14:';
+    expect(groundspot(['check'], folder).out.split('\n')[0]).toMatch(new RegExp(`^${place}`));
+    expect(groundspot(['check', folder], '/').out.split('\n')[0]).toContain(`${folder.slice(1)}/${place}`);
+  });
+
   test('an empty folder is no garden', () => {
     const folder = join(root, 'empty');
     mkdirSync(folder);
@@ -106,6 +123,7 @@ describe('build', () => {
     const failed = groundspot(['build', folder], root);
     expect(failed.code).toBe(1);
     expect(failed.err).toContain('[unknown-word]');
+    expect(failed.err).not.toContain('written  ');
     expect(hashOf(join(folder, 'site'))).toBe(before);
   });
 

@@ -1,5 +1,5 @@
-import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { homedir, tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { run } from './command.ts';
@@ -37,6 +37,16 @@ describe('packed and installed elsewhere', () => {
     expect(packed).toContain('data/starter/garden.yaml');
     const odd = packed.filter((path) => /^(tests|data\/garden|site|\.ci)\//.test(path) || /\.tsx?$/.test(path));
     expect(odd).toEqual([]);
+  });
+
+  test('no file of it names the machine it was packed on', () => {
+    const installed = join(project, 'node_modules/groundspot');
+    const named = packed.filter((path) => {
+      const text = readFileSync(join(installed, path), 'latin1');
+      return [resolve('.'), homedir()].some((place) => place.length > 1 && text.includes(place));
+    });
+    expect(packed.length).toBeGreaterThan(100);
+    expect(named).toEqual([]);
   });
 
   test(

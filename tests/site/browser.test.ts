@@ -10,6 +10,8 @@ import { chromiumOrSay, openChromium } from './chromium.ts';
 import { LITTLE_GARDENS } from './little-gardens.ts';
 
 const path = chromiumOrSay('pages in a browser: accessibility, widths, fonts, print');
+/** For tests that open every page: a busy machine takes several times what an idle one does. */
+const LONG = 120_000;
 const axe = createRequire(import.meta.url).resolve('axe-core');
 
 describe.skipIf(path === null)('in a browser, straight from the disk', () => {
@@ -30,7 +32,7 @@ describe.skipIf(path === null)('in a browser, straight from the disk', () => {
         writeFileSync(goal, content);
       }
     }
-  });
+  }, LONG);
 
   afterAll(async () => {
     await browser?.close();
@@ -60,33 +62,44 @@ describe.skipIf(path === null)('in a browser, straight from the disk', () => {
     return { page, faults };
   }
 
-  test('no page complains, asks for anything outside, or is wider than a telephone', async () => {
-    for (const name of sites.keys()) {
-      for (const file of pagesOf(name)) {
-        const { page, faults } = await open(name, file, { viewport: { width: 360, height: 740 } });
-        const excess = await page.evaluate(
-          'document.documentElement.scrollWidth - document.documentElement.clientWidth',
-        );
-        expect(`${name}/${file} ${excess}`).toBe(`${name}/${file} 0`);
-        expect(faults).toEqual([]);
-        await page.context().close();
+  test(
+    'no page complains, asks for anything outside, or is wider than the screen, a telephone’s or a desk’s',
+    async () => {
+      for (const name of sites.keys()) {
+        for (const file of pagesOf(name)) {
+          const { page, faults } = await open(name, file, { viewport: { width: 360, height: 740 } });
+          for (const width of [360, 1000]) {
+            await page.setViewportSize({ width, height: 740 });
+            const excess = await page.evaluate(
+              'document.documentElement.scrollWidth - document.documentElement.clientWidth',
+            );
+            expect(`${name}/${file} ${width}: ${excess}`).toBe(`${name}/${file} ${width}: 0`);
+          }
+          expect(faults).toEqual([]);
+          await page.context().close();
+        }
       }
-    }
-  });
+    },
+    LONG,
+  );
 
-  test('axe finds nothing, wide and narrow', async () => {
-    for (const file of pagesOf('demo')) {
-      for (const width of [360, 1100]) {
-        const { page } = await open('demo', file, { viewport: { width, height: 900 }, bypassCSP: true });
-        await page.addScriptTag({ path: axe });
-        const found = (await page.evaluate('axe.run(document, { resultTypes: ["violations"] })')) as {
-          violations: { id: string; nodes: { html: string }[] }[];
-        };
-        expect(found.violations.map(({ id, nodes }) => `${file} ${width}: ${id}: ${nodes[0]?.html}`)).toEqual([]);
-        await page.context().close();
+  test(
+    'axe finds nothing, wide and narrow',
+    async () => {
+      for (const file of pagesOf('demo')) {
+        for (const width of [360, 1100]) {
+          const { page } = await open('demo', file, { viewport: { width, height: 900 }, bypassCSP: true });
+          await page.addScriptTag({ path: axe });
+          const found = (await page.evaluate('axe.run(document, { resultTypes: ["violations"] })')) as {
+            violations: { id: string; nodes: { html: string }[] }[];
+          };
+          expect(found.violations.map(({ id, nodes }) => `${file} ${width}: ${id}: ${nodes[0]?.html}`)).toEqual([]);
+          await page.context().close();
+        }
       }
-    }
-  });
+    },
+    LONG,
+  );
 
   test('the faces are ours, from the disk', async () => {
     const { page } = await open('demo', 'yield/index.html');
@@ -126,6 +139,36 @@ describe.skipIf(path === null)('in a browser, straight from the disk', () => {
     );
     return { count: (pdf.match(/\/Type \/Page\b/g) ?? []).length, sizes: [...new Set(sizes)] };
   }
+
+  /** The words of the page, those for a screen only left out where the paper leaves them out. */
+  const WORDS =
+    '[...document.querySelectorAll("main *")].filter((part) => part.checkVisibility() && !part.closest(".screen")).flatMap((part) => [...part.childNodes].filter((node) => node.nodeType === 3).map((node) => node.data.trim())).filter(Boolean).join(" ")';
+  /** Parts of the page that stand out over the right edge, in px. */
+  const OVER_THE_EDGE =
+    '[...document.querySelectorAll("main *")].filter((part) => part.getBoundingClientRect().right > document.documentElement.clientWidth + 1).map((part) => part.tagName + " " + Math.round(part.getBoundingClientRect().right))';
+
+  // @page: 17 mm left and right, so A4 leaves 176 mm and Letter 181.9 mm, at 96 px to 25.4 mm.
+  test.each([
+    ['demo', 176],
+    ['starter', 176],
+    ['letter', 181.9],
+    ['three', 176],
+  ])(
+    'on paper no word of %s is lost and nothing is cut off at the edge',
+    async (name, mm) => {
+      const width = Math.floor((mm * 96) / 25.4);
+      for (const file of pagesOf(name)) {
+        const { page } = await open(name, file, { viewport: { width, height: 900 } });
+        const onScreen = await page.evaluate(WORDS);
+        await page.emulateMedia({ media: 'print' });
+        expect(await page.evaluate(WORDS), file).toBe(onScreen);
+        expect(String(onScreen).length, file).toBeGreaterThan(100);
+        expect(await page.evaluate(OVER_THE_EDGE), `${name}/${file}`).toEqual([]);
+        await page.context().close();
+      }
+    },
+    LONG,
+  );
 
   // ISO 216: A4 is 210 × 297 mm, 595 × 842 pt. ANSI/ASME Y14.1: Letter is 8.5 × 11 in, 612 × 792 pt.
   test('the book prints on A4', async () => {

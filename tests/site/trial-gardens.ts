@@ -43,6 +43,24 @@ export const TRIAL_GARDENS: Readonly<Record<string, Readonly<Record<string, stri
   'blocks that never meet': trial(six([10, 11, 12, 5, 6, 7], ['B1', 'B1', 'B1', 'B2', 'B2', 'B2'])),
   'as many blocks as spots allow': trial(six([10, 11, 12, 5, 6, 7], ['B1', 'B2', 'B3', 'B1', 'B2', 'B3'])),
   'spots nobody wrote of': trial(six([10, 11, 12, 5, null, null])),
+  'nothing left over to tell repeats apart': trial(six([10, 11, 12, 5], ['B1', 'B2', 'B3', 'B1'])),
+  'varieties nobody wrote of beside one nobody knows': trial([
+    ...six([null, null, null, null, null, null]),
+    { variety: 'unknown', pick: whole(4) },
+  ]),
+  'spots in which nothing was set': trial(six([10, 11, 12, 5, 6, 7]), {
+    'seasons/2025/plantings.yaml': `${trial(six([10, 11, 12, 5, 6]))['seasons/2025/plantings.yaml']}- {id: P6, spot: M6, variety: thimble, planted_on: 2025-05-20, plants_set: 0}\n`,
+  }),
+  'self-sown vines only': trial(six([10, 11]), {
+    'seasons/2025/plantings.yaml': String(trial(six([10, 11]))['seasons/2025/plantings.yaml']).replaceAll(
+      'plants_set: 2',
+      'plants_set: 0',
+    ),
+  }),
+  'one spot not looked over': trial([...six([10, 11, 12, 5, 6]), { variety: 'thimble', pick: 'mass_kg: 7' }]),
+  'tubs only': trial(six([10, 11, 12, 5, 6, 7]), {
+    'garden.yaml': String(trial(six([10, 11, 12, 5, 6, 7]))['garden.yaml']).replaceAll('mound', 'tub'),
+  }),
   'one variety alone': trial(six([10, 11, 12])),
   'a spot planted twice': trial(six([10, 11, 12, 5, 6, 7]), {
     'seasons/2025/pickings.yaml': '- {planting: P9, picked_on: 2025-08-01, count: 2}\n',
