@@ -29,6 +29,8 @@ export interface CropSection {
   readonly adjusted: boolean;
   readonly sd: number | null;
   readonly df: number | null;
+  /** At least one variety has a range. */
+  readonly ranged: boolean;
   /** Why no ranges could be computed, though mounds enough; null when they could. */
   readonly refusal: string | null;
   readonly chart: Chart | null;
@@ -84,6 +86,7 @@ export function cropSection(facts: Facts, season: SeasonYield, crop: CropYield):
     adjusted: comparison.means.some(({ mean }) => mean.method === 'adjusted-mean' && mean.value !== null),
     sd: comparison.fit?.residual_sd ?? null,
     df: comparison.fit?.df ?? null,
+    ranged: comparison.means.some(({ mean }) => mean.interval !== null),
     refusal: comparison.means.some(({ mean }) => mean.value !== null) ? null : (comparison.refusal?.code ?? null),
     chart: comparison.means.some(({ mounds }) => mounds.length > 0)
       ? varietyChart(facts, season, crop, names, comparison)

@@ -12,6 +12,8 @@ export interface SeasonModel {
   readonly label: string;
   readonly over: boolean;
   readonly growing: number;
+  /** A count of pickings was written with an "about". */
+  readonly reckoned: boolean;
   /** mound, tub, row, bed, or spot when they are of several kinds. */
   readonly kind: string;
   readonly spot_count: number;
@@ -88,6 +90,7 @@ export function seasonModel(
     label: season.season.label,
     over: season.over,
     growing: season.growing,
+    reckoned: season.reckoned,
     kind: kinds.length === 1 && kinds[0] ? kinds[0] : 'spot',
     spot_count: season.spots.length,
     plants: garden.plants_set,

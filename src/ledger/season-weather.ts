@@ -17,6 +17,8 @@ export interface SeasonWeather {
   readonly rain_days_read: number;
   /** At least nine days in ten have a reading: the figures speak for the season. */
   readonly mostly_read: boolean;
+  /** A gauge or thermometer was read at least once; words alone make no figure. */
+  readonly has_readings: boolean;
 }
 
 const MOSTLY = 0.9;
@@ -73,6 +75,7 @@ export function seasonWeather(garden: Garden, season: Season, today: Day, bases:
     coldest_on: cold?.date ?? null,
     days: length,
     rain_days_read: read.length,
+    has_readings: read.length > 0 || hot !== null || cold !== null,
     mostly_read: read.length >= MOSTLY * length,
   };
 }

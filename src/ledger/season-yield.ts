@@ -33,6 +33,8 @@ export interface SeasonYield {
   readonly over: boolean;
   /** Fruits still growing in the register. */
   readonly growing: number;
+  /** A count or mass of its pickings was reckoned, not read. */
+  readonly reckoned: boolean;
   readonly garden: Totals;
   /** In the order of their names. */
   readonly crops: readonly CropYield[];
@@ -51,6 +53,7 @@ export function seasonYield(garden: Garden, season: Season, today: Day, bases: B
   return {
     season,
     over: season.ends_on <= today,
+    reckoned: season.plantings.some((planting) => harvestOf(planting)?.about),
     growing: season.plantings.reduce((sum, planting) => sum + (harvestOf(planting)?.growing ?? 0), 0),
     garden: totalsOf(`${stem}.garden.total`, season.plantings, bases),
     crops: crops.map((crop) =>

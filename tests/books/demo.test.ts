@@ -13,7 +13,9 @@ test('the figures of the demo garden are the ones kept here', async () => {
 
 test('every basis is listed once, and every figure’s basis is listed', async () => {
   const site = await siteOfFolder('data/garden');
-  const { figures } = JSON.parse(String(site.get('data/figures.json'))) as { figures: Record<string, { basis: string }> };
+  const { figures } = JSON.parse(String(site.get('data/figures.json'))) as {
+    figures: Record<string, { basis: string }>;
+  };
   const bases = JSON.parse(String(site.get('data/bases.json'))) as Record<string, string[]>;
   expect(Object.keys(figures).length).toBeGreaterThan(300);
   expect(Object.entries(figures).filter(([, { basis }]) => !bases[basis])).toEqual([]);

@@ -15,11 +15,12 @@ const LONG = 120_000;
 const axe = createRequire(import.meta.url).resolve('axe-core');
 
 describe.skipIf(path === null)('in a browser, straight from the disk', () => {
-  const folder = mkdtempSync(join(tmpdir(), 'groundspot-pages-'));
+  let folder = '';
   const sites = new Map<string, Site>();
   let browser: Browser;
 
   beforeAll(async () => {
+    folder = mkdtempSync(join(tmpdir(), 'groundspot-pages-'));
     browser = await openChromium(path ?? '');
     sites.set('demo', await siteOfFolder('data/garden'));
     sites.set('starter', await siteOfFolder('data/starter'));
