@@ -3,7 +3,7 @@ import { contents } from '../../content/contents.ts';
 import { type Book, writeBook } from '../book/book.ts';
 import { type Day, dayFromNumber, daysBetween } from '../day.ts';
 import { withLock } from '../disk/lock.ts';
-import { IGNORE_TEXT, publishFolder } from '../disk/output-folder.ts';
+import { publishFolder } from '../disk/output-folder.ts';
 import { packageRoot } from '../disk/package-root.ts';
 import { createFormat } from '../format.ts';
 import { asOf } from '../garden/as-of.ts';
@@ -50,7 +50,9 @@ export async function build(folder: string, options: BuildOptions): Promise<void
       draw: createDraw(),
     });
     say(`set      ${book.pages.reduce((sum, { charts }) => sum + charts.length, 0)} charts, ${files.size} files`);
-    publishFolder(target, new Map([...files, ['.gitignore', IGNORE_TEXT]]), { keep: [resolve(folder)] });
+    const { leftover } = publishFolder(target, files, { keep: [resolve(folder)] });
+    if (leftover)
+      process.stderr.write(`kept     ${place(leftover)} could not be tidied away; look into it before you delete it\n`);
     say(`written  open ${place(join(target, 'index.html'))}`);
   });
 }

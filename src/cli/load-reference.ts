@@ -11,7 +11,9 @@ export interface LoadedReference extends Reference {
 
 /** The facts of the trade that come with the program. Throws Error when they do not read cleanly: a fault of the program. */
 export function loadReference(folder: string): LoadedReference {
-  const { files } = readFolder(folder, { extensions: ['.yaml'], maxBytes: 2_000_000, maxFiles: 200 });
+  const { files, refused } = readFolder(folder, { extensions: ['.yaml'], maxBytes: 2_000_000, maxFiles: 200 });
+  const [unread] = refused;
+  if (unread) throw new Error(`invalid reference: ${unread.path} ${unread.message}`);
   const read = <K extends Kind>(kind: K, file: RecordFile): Listing<K>['entries'] => {
     const { listing, problems } = readListing(kind, '', file);
     const [first] = problems;

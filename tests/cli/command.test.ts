@@ -146,6 +146,9 @@ describe('build', () => {
     writeFileSync(join(out, '.gitignore'), '*\n');
     expect(groundspot(['build', folder, '--out', out], root).code).toBe(0);
     expect(groundspot(['build', folder, '--out', out], root).code).toBe(0);
+    writeFileSync(join(out, '.gitignore'), '# mine\n');
+    expect(groundspot(['build', folder, '--out', out], root).code).toBe(0);
+    expect(readFileSync(join(out, '.gitignore'), 'utf8')).toBe('# mine\n');
     const foreign = join(root, 'foreign');
     mkdirSync(foreign);
     writeFileSync(join(foreign, 'letter.txt'), 'dear');
