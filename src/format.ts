@@ -105,7 +105,11 @@ export function createFormat(style: Style): Format {
     digits,
     amount: (value, unit) => `${digits(value, unit)}\u00a0${printUnits[unit].label}`,
     range: (interval, unit) => rangeText(style.locale, printUnits[unit], unit, interval),
-    difference: (value, unit) => differenceText(digits(Math.abs(value), unit), value),
+    difference: (value, unit) => {
+      // The zero of °F is not that of °C: a difference takes the scale alone.
+      const print = Math.abs(printUnits[unit].toPrint(value) - printUnits[unit].toPrint(0));
+      return differenceText(fixed(style.locale, print, decimalsFor(printUnits[unit], unit, print)), value);
+    },
     unitLabel: (unit) => printUnits[unit].label,
     toPrint: (value, unit) => printUnits[unit].toPrint(value),
     count: (value) => fixed(style.locale, value, 0),

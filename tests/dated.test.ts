@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { certainlyAfter, parseDated } from '../src/dated.ts';
 
@@ -19,9 +20,37 @@ test('what is none of them', () => {
     '2025-08-10..2025-08-11..2025-08-12',
     '2025-13',
     'soon',
+    'About 2025-08-12',
+    'about unknown',
+    'about 2025-08-10..2025-08-12',
+    '2025-08..2025-09',
+    '..2025-08-10',
+    '2025-08-10...2025-08-12',
+    '2025-02-29',
+    '2025-00',
+    ' 2025-08-12',
   ]) {
     expect(parseDated(text), text).toBeNull();
   }
+});
+
+test('an order is wrong exactly when no day of the earlier is on or before a day of the later', () => {
+  // By trying out every pair of days the two may mean.
+  const day = fc.integer({ min: 1, max: 28 }).map((date) => `2025-08-${String(date).padStart(2, '0')}`);
+  const span = fc.tuple(day, day).map(([a, b]) => (a < b ? `${a}..${b}` : `${b}..${a}`));
+  const daysOf = ({ first, last }: { first: string; last: string }): number[] =>
+    Array.from({ length: 28 }, (_, index) => index + 1).filter((date) => {
+      const text = `2025-08-${String(date).padStart(2, '0')}`;
+      return first <= text && text <= last;
+    });
+  fc.assert(
+    fc.property(fc.oneof(day, span), fc.oneof(day, span), (earlier, later) => {
+      const [one, other] = [parseDated(earlier), parseDated(later)];
+      if (!one?.first || !other?.first) throw new Error('invalid test date');
+      const canBeRight = daysOf(one).some((a) => daysOf(other).some((b) => a <= b));
+      expect(certainlyAfter(one, other)).toBe(!canBeRight);
+    }),
+  );
 });
 
 test('an order is wrong only when no reading of the two dates is right', () => {

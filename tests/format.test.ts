@@ -31,6 +31,32 @@ test('a difference has its sign in words, and none when it rounds to nothing', (
   expect(british.difference(0.04, 'kg_per_plant')).toBe('the same');
 });
 
+test('a difference of temperatures takes the scale of the degree, not its zero', () => {
+  // 1 K is 1.8 °F (NIST SP 811, from memory).
+  expect(british.difference(5, 'c')).toBe('5 more');
+  expect(american.difference(5, 'c')).toBe('9 more');
+  expect(american.difference(-10, 'c')).toBe('18 less');
+  expect(american.difference(2 * 0.45359237, 'kg')).toBe('2.0 more');
+});
+
+test('a day is the same day in every time zone', () => {
+  const zone = process.env.TZ;
+  try {
+    for (const far of ['Pacific/Kiritimati', 'Pacific/Pago_Pago', 'UTC']) {
+      process.env.TZ = far;
+      const { dayYear } = createFormat({ units: 'metric', locale: 'en-GB' });
+      expect(new Date(0).getTimezoneOffset() === 0, far).toBe(far === 'UTC');
+      expect(
+        ['2025-01-01', '2025-12-31', '2024-02-29'].map((day) => dayYear(day as Day)),
+        far,
+      ).toEqual(['1 Jan 2025', '31 Dec 2025', '29 Feb 2024']);
+    }
+  } finally {
+    if (zone === undefined) delete process.env.TZ;
+    else process.env.TZ = zone;
+  }
+});
+
 test('months are words, in the order of the place', () => {
   expect(british.dayYear('2025-08-07' as Day)).toBe('7 Aug 2025');
   expect(american.dayYear('2025-08-07' as Day)).toBe('Aug 7, 2025');
@@ -38,7 +64,9 @@ test('months are words, in the order of the place', () => {
     british.dated(parseDated(text) ?? { kind: 'unknown', first: null, last: null, text });
   expect(told('about 2025-08-07')).toBe('about 7 Aug 2025');
   expect(told('2025-08')).toBe('Aug 2025');
+  expect(told('2025-08-07..2025-09-01')).toBe('7 Aug 2025 to 1 Sept 2025');
   expect(told('unknown')).toBe('not known');
+  expect(american.day('2025-09-01' as Day)).toBe('Sep 1');
 });
 
 test('a minus is a minus, not a hyphen', () => {

@@ -21,7 +21,7 @@ export function checkFruit(
   return [
     ...[setOn, seen, picked, ended].flatMap((step) => orderProblem(entry, planted, step)),
     ...[seen, picked, ended].flatMap((step) => orderProblem(entry, setOn, step)),
-    ...orderProblem(entry, seen, picked),
+    ...[picked, ended].flatMap((step) => orderProblem(entry, seen, step)),
     ...orderProblem(entry, picked, cutOn),
     ...[setOn, seen, picked, ended].flatMap((step) => seasonProblem(entry, step, season)),
     ...writtenProblem(entry, ['set'], set?.set_on ? setOn : seen, set?.recorded_on ?? null),

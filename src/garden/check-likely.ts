@@ -30,7 +30,7 @@ export function checkLikely(entry: Entry<FruitRecord>, crop: CropRecord | null):
     ...check(
       'pick',
       'picked_on',
-      days,
+      days !== null && days >= 0 ? days : null,
       bounds.days_set_to_pick_low,
       bounds.days_set_to_pick_high,
       'days from set to pick',

@@ -83,9 +83,9 @@ export function checkPicking(
 }
 
 function moreSound(entry: Entry<PickingRecord>): Problem[] {
-  const { count, sound_count, mass_kg, sound_mass_kg } = entry.record;
+  const { count, sound_count, mass_kg, sound_mass_kg, sound_mass_lb, entered } = entry.record;
   const problems: Problem[] = [];
-  if (sound_count !== null && sound_count > count) {
+  if (sound_count !== null && sound_count > count && !entered.count && !entered.sound_count) {
     const message = `${sound_count} sound of ${count} picked`;
     problems.push(
       problemIn(entry, ['sound_count'], {
@@ -95,10 +95,11 @@ function moreSound(entry: Entry<PickingRecord>): Problem[] {
       }),
     );
   }
-  if (mass_kg !== null && sound_mass_kg !== null && sound_mass_kg > mass_kg) {
+  const isReckoned = entered.mass_kg || entered.sound_mass_kg;
+  if (mass_kg !== null && sound_mass_kg !== null && sound_mass_kg > mass_kg && !isReckoned) {
     const message = 'the sound fruits weigh more than all of them';
     problems.push(
-      problemIn(entry, ['sound_mass_kg'], {
+      problemIn(entry, [sound_mass_lb === null ? 'sound_mass_kg' : 'sound_mass_lb'], {
         code: 'more-sound-than-picked',
         message,
         hint: 'mass holds all fruits, sound_mass the whole ones among them',

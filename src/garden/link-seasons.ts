@@ -45,7 +45,7 @@ export function linkSeasons(records: GardenRecords, places: Places, varieties: V
 }
 
 /** The folder of a season: its label with "/" and blanks written as "-". */
-export const seasonSlug = (label: string): string => label.trim().replace(/[^A-Za-z0-9]+/g, '-');
+export const seasonSlug = (label: string): string => label.replace(/[^A-Za-z0-9]+/g, '-').replace(/^-|-$/g, '');
 
 function checkSeason(entry: Entry<SeasonRecord>, slug: string): Problem[] {
   const { label, starts_on, ends_on } = entry.record;

@@ -17,7 +17,9 @@ export function readCsv(file: string, text: string): ReadSource {
   if ('fault' in rows)
     return {
       source: null,
-      problems: [lineProblem(file, rows.line, 'csv', rows.fault, 'check the quotes of that line')],
+      problems: [
+        lineProblem(file, rows.line, 'csv', rows.fault, 'check the quotes of that line; in a note write none'),
+      ],
     };
   const [header, ...body] = rows;
   if (!header)
@@ -27,29 +29,33 @@ export function readCsv(file: string, text: string): ReadSource {
     };
   const names = header.record.map((name) => name.trim());
   const lines = text.split(/\r\n|\n|\r/);
-  const lineOf = (row: number): number => firstLine(body[row]);
-  const tree: Tree = body.map(({ record }) => mapOf(names, record));
+  // A row with a cell too many or too few has its values under the wrong names: its count is told, it is not read.
+  const rowsRead = body.filter(({ record }) => record.length === names.length);
+  const tree: Tree = rowsRead.map(({ record }) => mapOf(names, record));
   const source: Source = {
     file,
     text,
     tree,
-    locate: ([row, name]) => {
-      const line = typeof row === 'number' ? lineOf(row) : 1;
+    locate: ([row, name], part = 'value') => {
+      const isHeader = typeof row !== 'number' || (part === 'key' && name !== undefined);
+      const line = firstLine(isHeader ? header : rowsRead[row]);
       const cell = names.indexOf(String(name));
       return { line, column: cell < 0 ? 1 : cellColumn(lines[line - 1] ?? '', cell, delimiter) };
     },
   };
   return {
     source,
-    problems: [...headerProblems(source, names), ...rowProblems(source, names, body), ...tooMany(source, body)],
+    problems: [...headerProblems(source, names), ...rowProblems(file, names, body), ...tooMany(source, body)],
   };
 }
 
-const firstLine = (row: Row | undefined): number => row?.info.lines ?? 1;
+/** The parser counts to a row's last line; a quoted cell may hold several. */
+const firstLine = (row: Row | undefined): number =>
+  row ? row.info.lines - (row.record.join('').match(/\n/g)?.length ?? 0) : 1;
 
-/** The delimiter met most in the header line. */
+/** The delimiter met most in the header line, which comments and blank lines may precede. */
 function delimiterOf(text: string): string {
-  const header = text.split(/\r\n|\n|\r/, 1)[0] ?? '';
+  const header = /^(?!\s*(?:#|$)).*$/m.exec(text)?.[0] ?? '';
   const uses = (sign: string): number => header.split(sign).length;
   return [',', ';', '\t'].reduce((best, sign) => (uses(sign) > uses(best) ? sign : best));
 }
@@ -67,9 +73,16 @@ function parseRows(text: string, delimiter: string): Row[] | { fault: string; li
       trim: true,
     }) as unknown as Row[];
   } catch (error) {
-    const { message, lines } = error as { message: string; lines?: number };
-    return { fault: `the table cannot be read: ${message.split(':')[0]?.toLowerCase()}`, line: lines ?? 1 };
+    const { message, lines = 1, code } = error as { message: string; lines?: number; code?: string };
+    const line = code === 'CSV_QUOTE_NOT_CLOSED' ? openQuoteLine(text) : lines;
+    return { fault: `the table cannot be read: ${message.split(':')[0]?.toLowerCase()}`, line };
   }
+}
+
+/** The parser notices an open quote at the end of the file: the last line with an odd number of quotes opened it. */
+function openQuoteLine(text: string): number {
+  const isOdd = (line: string): boolean => line.split('"').length % 2 === 0;
+  return text.split(/\r\n|\n|\r/).findLastIndex(isOdd) + 1;
 }
 
 function mapOf(names: readonly string[], cells: readonly string[]): { [key: string]: Tree } {
@@ -82,7 +95,7 @@ function mapOf(names: readonly string[], cells: readonly string[]): { [key: stri
 }
 
 function headerProblems(source: Source, names: readonly string[]): Problem[] {
-  const twice = names.filter((name, index) => names.indexOf(name) !== index);
+  const twice = names.filter((name, index) => name !== '' && names.indexOf(name) !== index);
   return twice.map((name) =>
     problemAt(source, [], {
       code: 'column-twice',
@@ -92,18 +105,15 @@ function headerProblems(source: Source, names: readonly string[]): Problem[] {
   );
 }
 
-function rowProblems(source: Source, names: readonly string[], body: readonly Row[]): Problem[] {
-  return body.flatMap(({ record }, row) =>
-    record.length === names.length
-      ? []
-      : [
-          problemAt(source, [row], {
-            code: 'cell-count',
-            message: `the row has ${record.length} cells, the header ${names.length}`,
-            hint: 'add or take a delimiter; a decimal comma splits a cell in two',
-          }),
-        ],
-  );
+function rowProblems(file: string, names: readonly string[], body: readonly Row[]): Problem[] {
+  const hint =
+    'write decimals with a point: 6.4, and a text with a comma in "quotes"; a blank cell keeps its delimiter';
+  return body
+    .filter(({ record }) => record.length !== names.length)
+    .map((row) => {
+      const message = `the row has ${row.record.length} cells, the header ${names.length}`;
+      return lineProblem(file, firstLine(row), 'cell-count', message, hint);
+    });
 }
 
 function tooMany(source: Source, body: readonly Row[]): Problem[] {

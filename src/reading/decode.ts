@@ -9,6 +9,14 @@ interface Decoded {
 
 /** The text of a file: UTF-8, with or without a byte order mark; else western European with a warning. */
 export function decode(file: string, bytes: Uint8Array): Decoded {
+  const { text, problems } = decodeBytes(file, bytes);
+  return { text: text?.replace(LONE_RETURN, '\n') ?? null, problems };
+}
+
+/** How old machines end a line. One sign for one, so that offsets hold. */
+const LONE_RETURN = /\r(?!\n)/g;
+
+function decodeBytes(file: string, bytes: Uint8Array): Decoded {
   const say = (severity: Problem['severity'], code: string, message: string, hint: string): Problem => ({
     severity,
     file,

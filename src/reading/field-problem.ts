@@ -7,13 +7,16 @@ import { childOf, problemAt, type Source, type Tree, type TreePath } from './sou
 
 type Issue = z.core.$ZodIssue;
 
+/** Past so many unknown keys in one record it is no record. */
+const MOST_KEYS = 50;
+
 /** Turns what a schema says of one record into problems with places and what to type instead. */
 export function fieldProblems(source: Source, base: TreePath, schema: z.core.$ZodType, issue: Issue): Problem[] {
   const path = issue.path as (string | number)[];
   const at = [...base, ...path];
   switch (issue.code) {
     case 'unrecognized_keys':
-      return issue.keys.map((key) => unknownKey(source, [...at, key], shapeAt(schema, path), key));
+      return issue.keys.slice(0, MOST_KEYS).map((key) => unknownKey(source, [...at, key], shapeAt(schema, path), key));
     case 'invalid_type':
       return [wrongShape(source, at, shapeAt(schema, path.slice(0, -1)), issue)];
     case 'custom': {
@@ -35,10 +38,10 @@ function unknownKey(
 ): Problem {
   const say = (code: string, message: string, hint: string): Problem =>
     problemAt(source, at, { code, message, hint, part: 'key' });
-  if (/^\d+$/.test(key))
-    return say('decimal-comma', 'a comma inside braces begins a new key', 'write decimals with a point: 6.4');
+  if (valueAt(source.tree, at) === '') return afterComma(key, say);
   const units = unitsFor(shape, key);
-  if (units) return say('unit-missing', `"${key}" does not say its unit`, `write ${units}`);
+  if (units)
+    return say('unit-missing', `"${key}" does not say its unit, or one the book does not know`, `write ${units}`);
   const near = nearest(key, Object.keys(shape));
   const known = Object.keys(shape).join(', ');
   return say(
@@ -47,6 +50,16 @@ function unknownKey(
     near ? `did you mean ${near}?` : `the keys here are: ${known}`,
   );
 }
+
+/** Only a word between braces without its colon is a key with an empty text: a comma of a text or number came before it. */
+const afterComma = (key: string, say: (code: string, message: string, hint: string) => Problem): Problem =>
+  /^\d/.test(key)
+    ? say('decimal-comma', 'a comma inside braces begins a new key', 'write decimals with a point: 6.4')
+    : say(
+        'comma-in-text',
+        `a comma inside braces begins a new key: "${key}"`,
+        `put the text with the comma in quotes: "…, ${key}"`,
+      );
 
 /** `mass` or `mass_g` where `mass_kg` and `mass_lb` are known: the pair to choose from. */
 function unitsFor(shape: Readonly<Record<string, z.core.$ZodType>>, key: string): string | null {
@@ -65,7 +78,8 @@ function wrongShape(
   shape: Readonly<Record<string, z.core.$ZodType>>,
   issue: z.core.$ZodIssueInvalidType,
 ): Problem {
-  const key = String(at.at(-1) ?? '');
+  const last = at.at(-1);
+  const key = typeof last === 'string' ? last : '';
   if (valueAt(source.tree, at) === undefined) {
     const title = titleOf(shape[key]);
     return problemAt(source, at, {

@@ -2,7 +2,8 @@
 export function nearest(typed: string, words: readonly string[]): string | null {
   const wanted = normal(typed);
   let best: string | null = null;
-  let fewest = Math.max(2, Math.floor(typed.length / 3)) + 1;
+  // As many edits as letters would make any short word near any other.
+  let fewest = Math.min(Math.max(2, Math.floor(wanted.length / 3)), wanted.length - 1) + 1;
   for (const word of [...words].sort()) {
     const edits = normal(word) === wanted ? 0 : editDistance(wanted, normal(word));
     if (edits < fewest) [best, fewest] = [word, edits];

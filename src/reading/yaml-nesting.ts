@@ -1,38 +1,49 @@
+import { CST, Lexer } from 'yaml';
+
 /**
- * An upper bound of how deep a YAML text nests, found without parsing: the deepest stack of indents,
- * counting each "- " and "? " at a line's head, plus the most flow brackets open at once.
- * A parser recursing over a hostile text can end the process, so this runs before it.
+ * The line on which a YAML text first nests deeper than `most` lists and maps; null where it never does.
+ * Levels are counted from the lexer's tokens, which needs no recursion and stops at that line: a parser
+ * recursing over a hostile text would run out of stack.
  */
-export function deepestNesting(text: string): number {
-  let deepest = 0;
-  let open = 0;
+export function lineDeeperThan(text: string, most: number): number | null {
   const indents: number[] = [];
-  for (const line of text.split(/\r\n|\n|\r/)) {
-    const { heads, rest } = headsOf(line);
-    if (heads.length > 0 && open === 0) {
-      const column = heads[0] ?? 0;
-      while (indents.length > 0 && (indents.at(-1) ?? 0) >= column) indents.pop();
-      indents.push(...heads);
-    }
-    for (const sign of rest) {
-      if (sign === '[' || sign === '{') deepest = Math.max(deepest, indents.length + ++open);
-      else if ((sign === ']' || sign === '}') && open > 0) open--;
-    }
-    deepest = Math.max(deepest, indents.length + open);
+  const place: Place = { line: 1, column: 0, atHead: true };
+  let open = 0;
+  let isScalar = false;
+  for (const token of new Lexer().lex(text)) {
+    const type: CST.TokenType | null = isScalar ? 'scalar' : CST.tokenType(token);
+    isScalar = !isScalar && type === 'scalar';
+    if (isScalar || type === 'doc-mode' || type === 'flow-error-end' || type === 'byte-order-mark') continue;
+    if (type === 'flow-map-start' || type === 'flow-seq-start') open += 1;
+    else if (type === 'flow-map-end' || type === 'flow-seq-end') open -= 1;
+    else if (place.atHead && open === 0 && beginsLevel(type)) openLevel(indents, place.column);
+    if (indents.length + open > most) return place.line;
+    move(place, token, type);
   }
-  return deepest;
+  return null;
 }
 
-/** Columns at which a level may begin on a line: its indent and one after each leading "- " or "? ". */
-function headsOf(line: string): { heads: number[]; rest: string } {
-  const content = line.search(/[^ \t]/);
-  if (content < 0 || line[content] === '#') return { heads: [], rest: '' };
-  const heads = [content];
-  let at = content;
-  while (/[-?:]/.test(line[at] ?? '') && /[ \t]/.test(line[at + 1] ?? '')) {
-    at += 1;
-    while (/[ \t]/.test(line[at] ?? '')) at += 1;
-    heads.push(at);
-  }
-  return { heads, rest: line.slice(at) };
+interface Place {
+  line: number;
+  column: number;
+  /** True until the first token of a line that is no blank, dash, question mark or leading colon. */
+  atHead: boolean;
+}
+
+const INDICATORS: readonly (CST.TokenType | null)[] = ['seq-item-ind', 'explicit-key-ind', 'map-value-ind'];
+
+const beginsLevel = (type: CST.TokenType | null): boolean =>
+  type !== 'space' && type !== 'newline' && type !== 'comment';
+
+function openLevel(indents: number[], column: number): void {
+  while ((indents.at(-1) ?? -1) >= column) indents.pop();
+  indents.push(column);
+}
+
+function move(place: Place, token: string, type: CST.TokenType | null): void {
+  if (type === 'newline') place.atHead = true;
+  else if (type !== 'space' && !INDICATORS.includes(type)) place.atHead = false;
+  const lastBreak = token.lastIndexOf('\n');
+  if (lastBreak >= 0) place.line += token.split('\n').length - 1;
+  place.column = lastBreak < 0 ? place.column + token.length : token.length - lastBreak - 1;
 }

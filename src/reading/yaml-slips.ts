@@ -1,34 +1,15 @@
-import type { LineCounter, YAMLError } from 'yaml';
 import type { Problem } from './problem.ts';
-
-interface Explanation {
-  readonly code: string;
-  readonly message: string;
-  readonly hint: string;
-}
+import { enclosureSlip } from './yaml-enclosed.ts';
+import type { Explanation, Fault, Slip } from './yaml-fault.ts';
+import { layoutSlip } from './yaml-layout.ts';
 
 /** The parser's complaint in a grower's words, with what to type instead. */
-export function explainYaml(
-  file: string,
-  lines: readonly string[],
-  lineCounter: LineCounter,
-  fault: YAMLError,
-): Problem {
-  const { line, col } = lineCounter.linePos(fault.pos[0]);
-  const row = lines[line - 1] ?? '';
-  const { code, message, hint } =
-    colonInText(row) ?? dashMissing(row, fault.code) ?? EXPLAINED[fault.code] ?? unexplained(fault);
-  return {
-    severity: 'error',
-    file,
-    line: Math.max(line, 1),
-    column: Math.max(col, 1),
-    record: null,
-    field: null,
-    code,
-    message,
-    hint,
-  };
+export function explainYaml(file: string, lines: readonly string[], fault: Fault): Problem {
+  const { line, column } = fault;
+  const slip: Slip = colonInText(lines, fault) ??
+    layoutSlip(lines, line, fault) ??
+    enclosureSlip(lines, line, fault) ?? { line, column, ...(EXPLAINED[fault.code] ?? unexplained(fault)) };
+  return { severity: 'error', file, record: null, field: null, ...slip };
 }
 
 /** A tab before the first word of a line: named before parsing, since a parser loses its way after one. */
@@ -43,24 +24,18 @@ export function tabIndents(file: string, lines: readonly string[]): Problem[] {
 }
 
 /** A text with ": " in it, not in quotes: the commonest slip of all. */
-function colonInText(row: string): Explanation | null {
+function colonInText(lines: readonly string[], { line, column, code }: Fault): Slip | null {
+  if (code === 'DUPLICATE_KEY' || code === 'FIRST_KEY_TWICE') return null;
+  const row = lines[line - 1] ?? '';
   const match = /^\s*(?:- +)*([\w-]+): +([^"'[{|>\s].*: .*|[^"'[{|>\s].*:)$/.exec(row.replace(/\s#.*$/, '').trimEnd());
   if (!match) return null;
   const [, key = '', value = ''] = match;
   return {
+    line,
+    column,
     code: 'colon-in-text',
     message: `the text after "${key}:" has a colon in it`,
     hint: `put the text in quotes: ${key}: "${value.replace(/"/g, "'")}"`,
-  };
-}
-
-/** Only lists have ids, so a second id at the margin is a record begun without its dash. */
-function dashMissing(row: string, code: string): Explanation | null {
-  if (code !== 'DUPLICATE_KEY' || !row.startsWith('id:')) return null;
-  return {
-    code: 'dash-missing',
-    message: 'this record does not begin with a dash',
-    hint: `write "- ${row.trim()}", and two spaces before its other keys`,
   };
 }
 
@@ -70,13 +45,16 @@ const TAB: Explanation = {
   hint: 'use two spaces for each step in',
 };
 
+const KEY_TWICE: Explanation = {
+  code: 'key-twice',
+  message: 'the same key stands twice in one record',
+  hint: 'keep one of them; a new record begins with "- "',
+};
+
 const EXPLAINED: Readonly<Record<string, Explanation>> = {
   TAB_AS_INDENT: TAB,
-  DUPLICATE_KEY: {
-    code: 'key-twice',
-    message: 'the same key stands twice in one record',
-    hint: 'keep one of them; a new record begins with "- "',
-  },
+  DUPLICATE_KEY: KEY_TWICE,
+  FIRST_KEY_TWICE: KEY_TWICE,
   BAD_SCALAR_START: {
     code: 'odd-start',
     message: 'a text cannot begin with this sign',
@@ -102,7 +80,7 @@ const EXPLAINED: Readonly<Record<string, Explanation>> = {
   BLOCK_IN_FLOW: { code: 'bracket-open', message: 'a bracket above is not closed', hint: 'close it with ] or }' },
 };
 
-function unexplained(fault: YAMLError): Explanation {
+function unexplained(fault: Fault): Explanation {
   if (/closing/.test(fault.message)) {
     return { code: 'quote-open', message: 'a quote or bracket is not closed', hint: 'close it on the same line' };
   }

@@ -8,12 +8,13 @@ import {
   type Node,
   type Pair,
   parseAllDocuments,
-  type YAMLError,
   type YAMLMap,
 } from 'yaml';
 import type { Problem } from './problem.ts';
 import { type Place, problemAt, type Source, type Tree, type TreePath } from './source.ts';
-import { deepestNesting } from './yaml-nesting.ts';
+import type { Fault } from './yaml-fault.ts';
+import { lineDeeperThan } from './yaml-nesting.ts';
+import { repeatedKeys } from './yaml-repeats.ts';
 import { explainYaml, tabIndents } from './yaml-slips.ts';
 
 const DEEPEST = 24;
@@ -32,14 +33,8 @@ export interface ReadSource {
  * and deep nesting are refused.
  */
 export function readYaml(file: string, text: string): ReadSource {
-  const tooDeep = deepestNesting(text) > DEEPEST;
-  if (tooDeep)
-    return {
-      source: null,
-      problems: [
-        flatProblem(file, 'too-deep', 'the lists and maps are nested too deep', 'records have three levels at most'),
-      ],
-    };
+  const deep = lineDeeperThan(text, DEEPEST);
+  if (deep !== null) return { source: null, problems: [tooDeep(file, deep)] };
   const lines = text.split(/\r\n|\n|\r/);
   const tabs = tabIndents(file, lines);
   if (tabs.length > 0) return { source: null, problems: tabs };
@@ -50,20 +45,18 @@ export function readYaml(file: string, text: string): ReadSource {
     prettyErrors: false,
     stringKeys: true,
     logLevel: 'silent',
+    uniqueKeys: false,
   });
   const document = 'empty' in documents ? null : (documents[0] ?? null);
   const root = (document?.contents ?? null) as Node | null;
-  const source = sourceOf(file, text, root, lineCounter);
-  const faults = upToFirstLost([...(document?.errors ?? []), ...(document?.warnings ?? [])]);
-  const problems = faults.map((fault) => explainYaml(file, lines, lineCounter, fault));
-  if (documents.length > 1)
-    problems.push(
-      problemAt(source, [], {
-        code: 'two-documents',
-        message: 'the file holds more than one document',
-        hint: 'delete the line ---',
-      }),
-    );
+  const place = placeIn(lineCounter);
+  const source = sourceOf(file, text, root, place);
+  const faults = [...(document?.errors ?? []), ...(document?.warnings ?? []), ...repeatedKeys(root)]
+    .map(({ code, message, pos }): Fault => ({ code, message, ...place(pos[0]) }))
+    .sort((a, b) => a.line - b.line);
+  const problems = upToFirstLost(faults).map((fault) => explainYaml(file, lines, fault));
+  const next = documents[1];
+  if (next) problems.push(secondDocument(file, place(next.range[0])));
   const strange = firstStrange(root, []);
   if (strange)
     problems.push(
@@ -76,11 +69,14 @@ export function readYaml(file: string, text: string): ReadSource {
   return { source: problems.length > 0 ? null : source, problems: firstPerLine(problems) };
 }
 
-function sourceOf(file: string, text: string, root: Node | null, lineCounter: LineCounter): Source {
-  const place = (offset: number): Place => {
+const placeIn =
+  (lineCounter: LineCounter) =>
+  (offset: number): Place => {
     const { line, col } = lineCounter.linePos(offset);
     return { line: Math.max(line, 1), column: Math.max(col, 1) };
   };
+
+function sourceOf(file: string, text: string, root: Node | null, place: (offset: number) => Place): Source {
   return {
     file,
     text,
@@ -113,7 +109,10 @@ const start = (node: Node | null | undefined): number | undefined => node?.range
 const pairOf = (map: YAMLMap, step: string | number): Pair | undefined =>
   map.items.find((item) => isPair(item) && isScalar(item.key) && item.key.value === String(step));
 
-/** The node as text, lists and maps; null for a blank. Keys are own properties, whatever their name. */
+/**
+ * The node as text, lists and maps; null for a blank. Keys are own properties, whatever their name.
+ * A word between braces without its colon stays as a key with an empty text, so that no schema passes over it.
+ */
 function plain(node: unknown): Tree | null {
   if (isScalar(node)) return typeof node.value === 'string' && node.value.trim() !== '' ? node.value : null;
   if (isSeq(node)) return node.items.map((item) => plain(item) ?? '');
@@ -121,8 +120,7 @@ function plain(node: unknown): Tree | null {
   const map: Record<string, Tree> = Object.create(null);
   for (const { key, value } of node.items) {
     const child = plain(value);
-    if (isScalar(key) && child !== null) map[String(key.value)] = child;
-    else if (isScalar(key) && /^\d+$/.test(String(key.value))) map[String(key.value)] = '';
+    if (isScalar(key) && (child !== null || value === null)) map[String(key.value)] = child ?? '';
   }
   return map;
 }
@@ -142,10 +140,11 @@ function firstStrange(node: unknown, path: (string | number)[]): (string | numbe
   return null;
 }
 
-/** Once the parser has lost its way it complains of every line that follows; the first place says it. */
-function upToFirstLost(faults: readonly YAMLError[]): YAMLError[] {
-  const lost = faults.findIndex(({ message }) => /in YAML stream/.test(message));
-  return faults.slice(0, lost < 0 ? MOST_FAULTS : Math.max(lost, 1));
+/** Once the parser has lost its way it complains of every line that follows; the first place says it, and the first fault of a line. */
+function upToFirstLost(faults: readonly Fault[]): Fault[] {
+  const perLine = faults.filter(({ line }, index) => line !== faults[index - 1]?.line);
+  const lost = perLine.findIndex(({ message }) => /in YAML stream/.test(message));
+  return perLine.slice(0, lost < 0 ? MOST_FAULTS : Math.max(lost, 1));
 }
 
 /** One slip often sets off several complaints on its line; the first says it. Of a lost dash all later keys complain. */
@@ -155,14 +154,25 @@ function firstPerLine(all: readonly Problem[]): Problem[] {
   return problems.filter((problem, index) => problems.findIndex((other) => other.line === problem.line) === index);
 }
 
-const flatProblem = (file: string, code: string, message: string, hint: string): Problem => ({
+const tooDeep = (file: string, line: number): Problem => ({
   severity: 'error',
   file,
-  line: 1,
+  line,
   column: 1,
   record: null,
   field: null,
-  code,
-  message,
-  hint,
+  code: 'too-deep',
+  message: 'the lists and maps are nested too deep',
+  hint: 'records have three levels at most; look for a bracket too many',
+});
+
+const secondDocument = (file: string, place: Place): Problem => ({
+  severity: 'error',
+  file,
+  ...place,
+  record: null,
+  field: null,
+  code: 'two-documents',
+  message: 'the file holds more than one document',
+  hint: 'delete the line ---',
 });

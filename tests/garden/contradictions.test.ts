@@ -68,6 +68,12 @@ const CASES: readonly [string, string, string, string][] = [
     fruit('fate: picked, pick: {picked_on: 2025-08-12}, cut: {cut_on: 2025-08-11}'),
     'cut-before-picked',
   ],
+  [
+    'lost before it was first seen',
+    FRUITS,
+    fruit('fate: lost, set: {first_seen_on: 2025-08-20}, end: {ended_on: 2025-08-01}'),
+    'ended-before-first-seen',
+  ],
   ['written down before it happened', FRUITS, pick('recorded_on: 2025-08-01'), 'written-before-event'],
   ['lost, and picked all the same', FRUITS, fruit('fate: lost, pick: {picked_on: 2025-08-12}'), 'fate-differs'],
   [
@@ -170,6 +176,49 @@ describe('a contradiction is told where it stands', () => {
     expect(over.problems).toMatchObject([{ severity: 'warning', code: 'harvest-missing', record: 'P2' }]);
     const none = '- {planting: P2, picked_on: unknown, count: 0}\n';
     expect(linkTexts({ ...garden, [PLANTINGS]: two, [FRUITS]: left, [PICKINGS]: none }).problems).toEqual([]);
+  });
+
+  const codesOf = (texts: Readonly<Record<string, string>>): string[] =>
+    linkTexts({ ...garden, [FRUITS]: '', ...texts }).problems.map(({ code }) => code);
+
+  test('a number that was reckoned contradicts no other', () => {
+    const picking = (rest: string): Record<string, string> => ({
+      [PICKINGS]: `- {planting: P1, picked_on: 2025-08-12, ${rest}}\n`,
+    });
+    expect(codesOf(picking('count: 3, sound_count: 4'))).toEqual(['more-sound-than-picked']);
+    expect(codesOf(picking('count: about 3, sound_count: 4'))).toEqual([]);
+    expect(codesOf(picking('count: 3, sound_count: about 4'))).toEqual([]);
+    expect(codesOf(picking('count: 3, mass_kg: about 3, sound_mass_kg: 3.2'))).toEqual([]);
+  });
+
+  test('a date that is sure of nothing contradicts no other', () => {
+    const told = (date: string): string[] => codesOf({ [FRUITS]: fruit(`fate: picked, pick: {picked_on: ${date}}`) });
+    expect(told('2025-05-01')).toEqual(['picked-before-planted']);
+    for (const date of ['about 2025-05-01', '2025-05', '2025-05-01..2025-05-20', 'unknown'])
+      expect(told(date), date).toEqual([]);
+  });
+
+  test('about a day outside the season is not surely outside', () => {
+    const told = (date: string): string[] => codesOf({ [FRUITS]: fruit(`fate: picked, pick: {picked_on: ${date}}`) });
+    expect(told('2025-10-02')).toEqual(['outside-season']);
+    expect(told('about 2025-10-02')).toEqual([]);
+    expect(told('2025-10')).toEqual([]);
+    expect(told('2025-11')).toEqual(['outside-season']);
+  });
+
+  test('an impossible order is not unlikely as well', () => {
+    const set = fruit('fate: picked, set: {set_on: 2025-08-20}, pick: {picked_on: 2025-08-12}');
+    expect(codesOf({ [FRUITS]: set })).toEqual(['picked-before-set']);
+  });
+
+  test('a mass in pounds is pointed at where it stands', () => {
+    const heavier = '- {planting: P1, picked_on: 2025-08-12, count: 1, mass_kg: 2, sound_mass_lb: 9}\n';
+    const { problems } = linkTexts({ ...garden, [FRUITS]: '', [PICKINGS]: heavier });
+    expect(problems).toMatchObject([{ code: 'more-sound-than-picked', line: 1, column: heavier.indexOf('9}') + 1 }]);
+    const unlikely = pick('mass_lb: 90');
+    expect(linkTexts({ ...garden, [FRUITS]: unlikely }).problems).toMatchObject([
+      { code: 'unlikely', column: unlikely.indexOf('90') + 1 },
+    ]);
   });
 
   test('a folder without garden.yaml', () => {

@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { loadReference } from '../../src/cli/load-reference.ts';
 import { type Linked, linkGarden } from '../../src/garden/link.ts';
-import { readGardenRecords } from '../../src/reading/garden-records.ts';
+import { type GardenRecords, readGardenRecords } from '../../src/reading/garden-records.ts';
 import type { Problem } from '../../src/reading/problem.ts';
 
 /** The files of a garden: text, or bytes where a test needs odd ones, by path. */
@@ -12,10 +12,20 @@ export type Texts = Readonly<Record<string, string | Uint8Array>>;
 const crops = loadReference('data/reference').crops;
 
 /** Reads and links a garden from its texts, as the command does. */
-export function linkTexts(texts: Texts): Linked {
-  const files = Object.entries(texts).map(([path, text]) => ({ path, bytes: bytesOf(text) }));
-  return linkGarden(readGardenRecords(files), crops);
+export const linkTexts = (texts: Texts): Linked => linkGarden(readTexts(texts), crops);
+
+/** The same for many gardens that differ in a few files: those beside them are read once. */
+export function linkBeside(others: Texts): (texts: Texts) => Linked {
+  const read = readTexts(others);
+  return (texts) => {
+    const more = readTexts(texts);
+    const listings = [...read.listings, ...more.listings];
+    return linkGarden({ listings, problems: [...read.problems, ...more.problems] }, crops);
+  };
 }
+
+const readTexts = (texts: Texts): GardenRecords =>
+  readGardenRecords(Object.entries(texts).map(([path, text]) => ({ path, bytes: bytesOf(text) })));
 
 const bytesOf = (text: string | Uint8Array): Uint8Array =>
   typeof text === 'string' ? new TextEncoder().encode(text) : text;

@@ -61,7 +61,7 @@ function refuseOrder(context: z.RefinementCtx, text: string, [, a = '', b = '', 
   return refuse(
     context,
     'date-order',
-    `"${text}" can be read in more than one order`,
+    readings.length > 1 ? `"${text}" can be read in more than one order` : `"${text}" is not written year-month-day`,
     readings.length > 0 ? `write ${readings.join(' or ')}` : 'write year-month-day, like 2025-08-12',
   );
 }
