@@ -127,7 +127,7 @@ function fixed(locale: string, value: number, decimals: number): string {
 }
 
 function decimalsFor(print: PrintUnit, unit: FigureUnit, value: number): number {
-  if (RATES.includes(unit) || Math.abs(value) < 10) return print.decimals;
+  if (RATES.includes(unit) || Number(Math.abs(value).toFixed(print.decimals)) < 10) return print.decimals;
   return Math.max(print.decimals - 1, 0);
 }
 

@@ -21,6 +21,11 @@ test('SI comes out in the units of the garden', () => {
   expect(american.digits(1, 'kg_per_m2')).toBe('0.2');
 });
 
+test('a sum that rounds to ten is written like ten', () => {
+  expect(british.digits(9.94, 'kg')).toBe('9.9');
+  expect(british.digits(9.96, 'kg')).toBe('10');
+});
+
 test('both ends of a range carry the same decimals', () => {
   expect(british.range({ low: 3, high: 12.66, level: 0.9 }, 'kg_per_plant')).toBe('3.0 to 12.7');
 });

@@ -85,7 +85,7 @@ function wrongShape(
     return problemAt(source, at, {
       code: 'missing-key',
       message: `"${key}" is missing`,
-      hint: `add ${key}:${title ? ` (${title.toLowerCase()})` : ''}`,
+      hint: `add "${key}:" and its value${title ? `, ${title.toLowerCase()}` : ''}`,
     });
   }
   const wanted: Readonly<Record<string, string>> = {
