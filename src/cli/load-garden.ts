@@ -4,7 +4,7 @@ import { readFolder } from '../disk/read-folder.ts';
 import { Refusal } from '../disk/refusal.ts';
 import { type Linked, linkGarden } from '../garden/link.ts';
 import { readGardenRecords } from '../reading/garden-records.ts';
-import { type Problem, sortProblems } from '../reading/problem.ts';
+import { fileProblem, sortProblems } from '../reading/problem.ts';
 import { type LoadedReference, loadReference } from './load-reference.ts';
 
 const MOST_BYTES = 8_000_000;
@@ -29,19 +29,7 @@ export function loadGarden(folder: string): LoadedGarden {
     throw new Refusal('no-garden', `there are no records in ${folder}`, 'begin a garden with: groundspot new <folder>');
   }
   const { garden, problems } = linkGarden(readGardenRecords(files), reference.crops);
-  const unread = refused.map(
-    ({ path, code, message }): Problem => ({
-      severity: 'error',
-      file: path,
-      line: 1,
-      column: 1,
-      record: null,
-      field: null,
-      code,
-      message,
-      hint: null,
-    }),
-  );
+  const unread = refused.map(({ path, code, message }) => fileProblem(path, { code, message, hint: null }));
   return {
     garden,
     problems: sortProblems([...unread, ...problems]),

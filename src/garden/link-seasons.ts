@@ -1,7 +1,7 @@
 import type { GardenRecords, Listing } from '../reading/garden-records.ts';
 import { listingsOf } from '../reading/garden-records.ts';
 import type { Kind } from '../reading/kinds.ts';
-import type { Problem } from '../reading/problem.ts';
+import { fileProblem, type Problem } from '../reading/problem.ts';
 import { type Entry, problemIn } from '../reading/source.ts';
 import type { SeasonRecord } from '../records/season.ts';
 import { checkUnharvested } from './check-unharvested.ts';
@@ -87,14 +87,9 @@ function checkOverlap(entries: readonly Entry<SeasonRecord>[]): Problem[] {
   });
 }
 
-const seasonMissing = (slug: string): Problem => ({
-  severity: 'error',
-  file: `seasons/${slug}/season.yaml`,
-  line: 1,
-  column: 1,
-  record: null,
-  field: null,
-  code: 'season-missing',
-  message: `the season in the folder ${slug} has no season.yaml`,
-  hint: 'add one with label, starts_on and ends_on',
-});
+const seasonMissing = (slug: string): Problem =>
+  fileProblem(`seasons/${slug}/season.yaml`, {
+    code: 'season-missing',
+    message: `the season in the folder ${slug} has no season.yaml`,
+    hint: 'add one with label, starts_on and ends_on',
+  });

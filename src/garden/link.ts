@@ -1,6 +1,6 @@
 import type { GardenRecords } from '../reading/garden-records.ts';
 import { listingsOf } from '../reading/garden-records.ts';
-import { type Problem, sortProblems } from '../reading/problem.ts';
+import { fileProblem, type Problem, sortProblems } from '../reading/problem.ts';
 import type { CropRecord } from '../records/crop.ts';
 import type { Garden } from './garden.ts';
 import { linkPlaces } from './link-places.ts';
@@ -45,14 +45,8 @@ export function linkGarden(records: GardenRecords, crops: readonly CropRecord[])
   return { garden, problems: sortProblems(problems) };
 }
 
-const gardenMissing: Problem = {
-  severity: 'error',
-  file: 'garden.yaml',
-  line: 1,
-  column: 1,
-  record: null,
-  field: null,
+const gardenMissing = fileProblem('garden.yaml', {
   code: 'garden-missing',
   message: 'there is no garden.yaml in this folder',
   hint: "name the garden's folder, or begin one with: groundspot new <folder>",
-};
+});

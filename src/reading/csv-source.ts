@@ -1,5 +1,5 @@
 import { parse } from 'csv-parse/sync';
-import type { Problem } from './problem.ts';
+import { fileProblem, type Problem } from './problem.ts';
 import { problemAt, type Source, type Tree } from './source.ts';
 import type { ReadSource } from './yaml-source.ts';
 
@@ -139,14 +139,5 @@ function cellColumn(line: string, cell: number, delimiter: string): number {
   return line.length + 1;
 }
 
-const lineProblem = (file: string, line: number, code: string, message: string, hint: string): Problem => ({
-  severity: 'error',
-  file,
-  line,
-  column: 1,
-  record: null,
-  field: null,
-  code,
-  message,
-  hint,
-});
+const lineProblem = (file: string, line: number, code: string, message: string, hint: string): Problem =>
+  fileProblem(file, { line, code, message, hint });

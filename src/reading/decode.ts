@@ -1,4 +1,4 @@
-import type { Problem } from './problem.ts';
+import { fileProblem, type Problem } from './problem.ts';
 
 const LARGEST_BYTES = 8_000_000;
 
@@ -17,17 +17,8 @@ export function decode(file: string, bytes: Uint8Array): Decoded {
 const LONE_RETURN = /\r(?!\n)/g;
 
 function decodeBytes(file: string, bytes: Uint8Array): Decoded {
-  const say = (severity: Problem['severity'], code: string, message: string, hint: string): Problem => ({
-    severity,
-    file,
-    line: 1,
-    column: 1,
-    record: null,
-    field: null,
-    code,
-    message,
-    hint,
-  });
+  const say = (severity: Problem['severity'], code: string, message: string, hint: string): Problem =>
+    fileProblem(file, { severity, code, message, hint });
   if (bytes.length > LARGEST_BYTES) {
     return {
       text: null,

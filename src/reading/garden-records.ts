@@ -4,7 +4,7 @@ import { decode } from './decode.ts';
 import { type Read, readList, readMap } from './entries.ts';
 import { fileNamesBeside, KINDS, type Kind, kindOfFile } from './kinds.ts';
 import { nearest } from './nearest.ts';
-import type { Problem } from './problem.ts';
+import { fileProblem, type Problem } from './problem.ts';
 import type { Entry, Source } from './source.ts';
 import { readYaml } from './yaml-source.ts';
 
@@ -92,15 +92,6 @@ function unreadFile(path: string): Problem {
   const hint = near
     ? `did you mean ${near}?`
     : 'the book reads garden.yaml, varieties.yaml, crops/, weather/ and seasons/<label>/';
-  return {
-    severity: 'warning',
-    file: path,
-    line: 1,
-    column: 1,
-    record: null,
-    field: null,
-    code: 'unread-file',
-    message: 'the book does not read this file',
-    hint,
-  };
+  const complaint = { code: 'unread-file', message: 'the book does not read this file', hint };
+  return fileProblem(path, { severity: 'warning', ...complaint });
 }

@@ -17,6 +17,16 @@ export interface Problem {
   readonly hint: string | null;
 }
 
+/** A problem of a whole file or one of its lines, an error on its first line unless said otherwise. */
+export function fileProblem(
+  file: string,
+  complaint: Pick<Problem, 'code' | 'message' | 'hint'> & Partial<Pick<Problem, 'severity' | 'line' | 'column'>>,
+): Problem {
+  const { code, message, hint } = complaint;
+  const { severity = 'error', line = 1, column = 1 } = complaint;
+  return { severity, file, line, column, record: null, field: null, code, message, hint };
+}
+
 /** By file, then place, then code: the same list for any reading order. */
 export function sortProblems(problems: readonly Problem[]): Problem[] {
   return [...problems].sort(

@@ -1,4 +1,4 @@
-import type { Problem } from './problem.ts';
+import { fileProblem, type Problem } from './problem.ts';
 import { enclosureSlip } from './yaml-enclosed.ts';
 import type { Explanation, Fault, Slip } from './yaml-fault.ts';
 import { layoutSlip } from './yaml-layout.ts';
@@ -9,17 +9,16 @@ export function explainYaml(file: string, lines: readonly string[], fault: Fault
   const slip: Slip = colonInText(lines, fault) ??
     layoutSlip(lines, line, fault) ??
     enclosureSlip(lines, line, fault) ?? { line, column, ...(EXPLAINED[fault.code] ?? unexplained(fault)) };
-  return { severity: 'error', file, record: null, field: null, ...slip };
+  return fileProblem(file, slip);
 }
 
 /** A tab before the first word of a line: named before parsing, since a parser loses its way after one. */
 export function tabIndents(file: string, lines: readonly string[]): Problem[] {
-  const { code, message, hint } = TAB;
   return lines.flatMap((row, index): Problem[] => {
     const indent = /^ *\t\s*(?=[^\s#])/.exec(row);
     if (!indent) return [];
     const column = row.indexOf('\t') + 1;
-    return [{ severity: 'error', file, line: index + 1, column, record: null, field: null, code, message, hint }];
+    return [fileProblem(file, { line: index + 1, column, ...TAB })];
   });
 }
 

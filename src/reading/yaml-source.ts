@@ -10,7 +10,7 @@ import {
   parseAllDocuments,
   type YAMLMap,
 } from 'yaml';
-import type { Problem } from './problem.ts';
+import { fileProblem, type Problem } from './problem.ts';
 import { type Place, problemAt, type Source, type Tree, type TreePath } from './source.ts';
 import type { Fault } from './yaml-fault.ts';
 import { lineDeeperThan } from './yaml-nesting.ts';
@@ -154,25 +154,18 @@ function firstPerLine(all: readonly Problem[]): Problem[] {
   return problems.filter((problem, index) => problems.findIndex((other) => other.line === problem.line) === index);
 }
 
-const tooDeep = (file: string, line: number): Problem => ({
-  severity: 'error',
-  file,
-  line,
-  column: 1,
-  record: null,
-  field: null,
-  code: 'too-deep',
-  message: 'the lists and maps are nested too deep',
-  hint: 'records have three levels at most; look for a bracket too many',
-});
+const tooDeep = (file: string, line: number): Problem =>
+  fileProblem(file, {
+    line,
+    code: 'too-deep',
+    message: 'the lists and maps are nested too deep',
+    hint: 'records have three levels at most; look for a bracket too many',
+  });
 
-const secondDocument = (file: string, place: Place): Problem => ({
-  severity: 'error',
-  file,
-  ...place,
-  record: null,
-  field: null,
-  code: 'two-documents',
-  message: 'the file holds more than one document',
-  hint: 'delete the line ---',
-});
+const secondDocument = (file: string, place: Place): Problem =>
+  fileProblem(file, {
+    ...place,
+    code: 'two-documents',
+    message: 'the file holds more than one document',
+    hint: 'delete the line ---',
+  });
