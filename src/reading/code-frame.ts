@@ -1,8 +1,9 @@
 import type { Problem } from './problem.ts';
+import { linesOf } from './source.ts';
 
 /** The line of a problem with one before it and a mark under the place, for a terminal. */
 export function codeFrame(text: string, { line, column }: Pick<Problem, 'line' | 'column'>): string {
-  const lines = text.split(/\r\n|\n|\r/);
+  const lines = linesOf(text);
   const row = lines[line - 1];
   if (row === undefined) return '';
   const gutter = String(line).length + 2;

@@ -1,7 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import { fileProblem, type Problem } from './problem.ts';
-import { problemAt, type Source, type Tree } from './source.ts';
-import type { ReadSource } from './yaml-source.ts';
+import { linesOf, problemAt, type ReadSource, type Source, type Tree } from './source.ts';
 
 const MOST_ROWS = 100_000;
 
@@ -28,7 +27,7 @@ export function readCsv(file: string, text: string): ReadSource {
       problems: [lineProblem(file, 1, 'csv-empty', 'the file has no header line', 'begin with a line of column names')],
     };
   const names = header.record.map((name) => name.trim());
-  const lines = text.split(/\r\n|\n|\r/);
+  const lines = linesOf(text);
   // A row with a cell too many or too few has its values under the wrong names: its count is told, it is not read.
   const rowsRead = body.filter(({ record }) => record.length === names.length);
   const tree: Tree = rowsRead.map(({ record }) => mapOf(names, record));
@@ -82,7 +81,7 @@ function parseRows(text: string, delimiter: string): Row[] | { fault: string; li
 /** The parser notices an open quote at the end of the file: the last line with an odd number of quotes opened it. */
 function openQuoteLine(text: string): number {
   const isOdd = (line: string): boolean => line.split('"').length % 2 === 0;
-  return text.split(/\r\n|\n|\r/).findLastIndex(isOdd) + 1;
+  return linesOf(text).findLastIndex(isOdd) + 1;
 }
 
 function mapOf(names: readonly string[], cells: readonly string[]): { [key: string]: Tree } {

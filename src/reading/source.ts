@@ -17,6 +17,16 @@ export interface Source {
   readonly locate: (path: TreePath, part?: 'key' | 'value') => Place;
 }
 
+/** A file read as far as it goes. */
+export interface ReadSource {
+  /** Null when nothing of the file can be used. */
+  readonly source: Source | null;
+  readonly problems: readonly Problem[];
+}
+
+/** The lines of a text, however they end. */
+export const linesOf = (text: string): string[] => text.split(/\r\n|\n|\r/);
+
 /** One record with the place it came from. */
 export interface Entry<T> {
   readonly record: T;

@@ -11,7 +11,7 @@ import {
   type YAMLMap,
 } from 'yaml';
 import { fileProblem, type Problem } from './problem.ts';
-import { type Place, problemAt, type Source, type Tree, type TreePath } from './source.ts';
+import { linesOf, type Place, problemAt, type ReadSource, type Source, type Tree, type TreePath } from './source.ts';
 import type { Fault } from './yaml-fault.ts';
 import { lineDeeperThan } from './yaml-nesting.ts';
 import { repeatedKeys } from './yaml-repeats.ts';
@@ -21,12 +21,6 @@ const DEEPEST = 24;
 /** Past so many the file is no longer a slip or two. */
 const MOST_FAULTS = 100;
 
-export interface ReadSource {
-  /** Null when nothing of the file can be used. */
-  readonly source: Source | null;
-  readonly problems: readonly Problem[];
-}
-
 /**
  * One YAML document with every scalar kept as its text, so that ids like 08 and labels like 2025 survive
  * and one grammar of fields serves YAML and CSV. Blank scalars are absent. Aliases, tags, further documents
@@ -35,7 +29,7 @@ export interface ReadSource {
 export function readYaml(file: string, text: string): ReadSource {
   const deep = lineDeeperThan(text, DEEPEST);
   if (deep !== null) return { source: null, problems: [tooDeep(file, deep)] };
-  const lines = text.split(/\r\n|\n|\r/);
+  const lines = linesOf(text);
   const tabs = tabIndents(file, lines);
   if (tabs.length > 0) return { source: null, problems: tabs };
   const lineCounter = new LineCounter();
