@@ -1,4 +1,5 @@
 import type { MatterChapter } from '../../src/book/chapter.ts';
+import { citedCaution } from '../../src/book/cited-caution.ts';
 
 /** Every caution of the book in one place, with its source and whom to ask. */
 export const cautions: MatterChapter = {
@@ -12,10 +13,7 @@ export const cautions: MatterChapter = {
       title: 'Cautions',
       finding: null,
       model: {
-        cautions: reference.cautions.map((caution) => ({
-          ...caution,
-          cites: caution.sources.map((id) => reference.sources.find((source) => source.id === id)?.cite ?? id),
-        })),
+        cautions: reference.cautions.map((caution) => citedCaution(caution, reference)),
         unchecked: reference.cautions.filter(({ checked_by }) => checked_by === null).length,
       },
       charts: [],

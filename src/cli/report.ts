@@ -1,6 +1,6 @@
 import { join, relative } from 'node:path';
 import picocolors from 'picocolors';
-import { codeFrame } from '../reading/code-frame.ts';
+import { codeFrame, harmless } from '../reading/code-frame.ts';
 import type { Problem } from '../reading/problem.ts';
 
 /** Frames shown for so many problems; the others still get their line. */
@@ -35,9 +35,6 @@ function onePiece(problem: Problem, folder: string, text: string): string {
   const frame = text ? codeFrame(text, problem) : '';
   return `${head}${frame ? `${picocolors.dim(frame)}\n` : ''}${hint ? `  ${harmless(hint)}\n` : ''}`;
 }
-
-/** Text from a record, without what a terminal would obey. */
-const harmless = (text: string): string => text.replace(/[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, '·');
 
 export function countLine({ errors, warnings }: Count, files: number): string {
   return `${number(errors, 'error')}, ${number(warnings, 'warning')} in ${number(files, 'file')}\n`;

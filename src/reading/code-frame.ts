@@ -20,8 +20,12 @@ export function codeFrame(text: string, { line, column }: Pick<Problem, 'line' |
 
 const WIDEST = 120;
 
-/** Tabs and control characters shown, long lines cut: a terminal must not obey a record. */
+/** Text of a record without what a terminal would obey. */
+export const harmless = (text: string): string =>
+  text.replace(/[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, '·');
+
+/** Tabs and control characters shown, long lines cut. */
 function visible(row: string): string {
-  const shown = row.replace(/\t/g, '→ ').replace(/[\u0000-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069]/g, '·');
+  const shown = harmless(row.replace(/\t/g, '→ '));
   return shown.length > WIDEST ? `${shown.slice(0, WIDEST)}…` : shown;
 }

@@ -1,5 +1,6 @@
 import type { Book } from '../book/book.ts';
 import type { Facts } from '../book/chapter.ts';
+import { type CitedCaution, citedCaution } from '../book/cited-caution.ts';
 import type { Page } from '../book/page.ts';
 import type { Messages } from './messages.ts';
 
@@ -43,7 +44,7 @@ export interface PageFrame {
   readonly number: number | null;
   readonly id: string;
   readonly foot: string;
-  readonly cautions: readonly object[];
+  readonly cautions: readonly CitedCaution[];
 }
 
 export function pageFrame({ facts, pages }: Book, page: Page, messages: Messages, id: string): PageFrame {
@@ -69,14 +70,11 @@ export function pageFrame({ facts, pages }: Book, page: Page, messages: Messages
 }
 
 /** Cautions by id, with the words of their sources. Throws Error for an id that data/reference does not hold. */
-function cautionsOf({ reference }: Facts, ids: readonly string[]): object[] {
+function cautionsOf({ reference }: Facts, ids: readonly string[]): CitedCaution[] {
   return ids.map((id) => {
     const caution = reference.cautions.find((one) => one.id === id);
     if (!caution) throw new Error(`invalid caution: there is no "${id}" in cautions.yaml`);
-    return {
-      ...caution,
-      cites: caution.sources.map((source) => reference.sources.find((one) => one.id === source)?.cite ?? source),
-    };
+    return citedCaution(caution, reference);
   });
 }
 
