@@ -1,10 +1,10 @@
 import { because, type Figure, type Interval, type Reason } from '../figure.ts';
-import type { Season, Variety } from '../garden/garden.ts';
+import type { Variety } from '../garden/garden.ts';
 import { type AdditiveFit, fitAdditive, type Refusal } from '../statistics/additive-model.ts';
 import { cutAtZero, tInterval } from '../statistics/interval.ts';
-import type { Bases } from './bases.ts';
 import { type Measure, unitOf } from './measure.ts';
 import { type LeftOut, type Mound, moundsOf } from './mounds.ts';
+import type { SeasonAccount } from './season-account.ts';
 
 /** Below this many mounds a variety gets its single values and no range (house decision). */
 export const FEWEST_MOUNDS = 3;
@@ -37,23 +37,17 @@ export interface Comparison {
   readonly refusal: Refusal | null;
 }
 
-/** `stem` is the season's figure id stem, for instance `yield.2025`. */
-export function compare(
-  stem: string,
-  season: Season,
-  varieties: readonly Variety[],
-  measure: Measure,
-  bases: Bases,
-): Comparison {
-  const { mounds, left_out } = moundsOf(season, varieties[0]?.crop.id ?? '', measure);
+/** Compares the varieties of one crop. */
+export function compare(account: SeasonAccount, varieties: readonly Variety[], measure: Measure): Comparison {
+  const { mounds, left_out } = moundsOf(account, varieties[0]?.crop.id ?? '', measure);
   const result = fitAdditive(mounds.map(({ variety, block, value }) => ({ treatment: variety, block, value })));
   const fit = 'cannot' in result ? null : result;
   const refusal = 'cannot' in result ? result.cannot : null;
   const trial: Trial = {
-    stem,
+    stem: account.stem,
     measure,
     kind: kindOf(mounds),
-    basis: bases.of(mounds.flatMap(({ keys }) => keys)),
+    basis: account.bases.of(mounds.flatMap(({ keys }) => keys)),
     fit,
     refusal,
   };

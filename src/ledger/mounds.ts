@@ -1,6 +1,7 @@
-import type { Planting, Season } from '../garden/garden.ts';
-import { type Harvest, harvestOf } from './harvest.ts';
+import type { Planting } from '../garden/garden.ts';
+import type { Harvest } from './harvest.ts';
 import { type Measure, tallyOf } from './measure.ts';
+import type { SeasonAccount } from './season-account.ts';
 import { isComplete } from './tally.ts';
 
 /** One planting of a known variety alone in its spot: the replicate of yield comparisons. */
@@ -26,7 +27,7 @@ export interface Mounds {
 }
 
 /** The replicates of one crop in one season, by variety and spot. */
-export function moundsOf(season: Season, crop: string, measure: Measure): Mounds {
+export function moundsOf({ season, harvestOf }: SeasonAccount, crop: string, measure: Measure): Mounds {
   const perSpot = new Map<string, number>();
   for (const { spot } of season.plantings) perSpot.set(spot.id, (perSpot.get(spot.id) ?? 0) + 1);
   const mounds: Mound[] = [];

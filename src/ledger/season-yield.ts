@@ -2,8 +2,8 @@ import type { Day } from '../day.ts';
 import type { Crop, Garden, Planting, Season, Spot, Variety } from '../garden/garden.ts';
 import type { Bases } from './bases.ts';
 import { type Comparison, compare } from './comparison.ts';
-import { harvestOf } from './harvest.ts';
 import { MEASURES, type Measure } from './measure.ts';
+import { openAccount, type SeasonAccount } from './season-account.ts';
 import { type Totals, totalsOf } from './totals.ts';
 
 export interface SpotYield {
@@ -44,60 +44,49 @@ export interface SeasonYield {
 }
 
 export function seasonYield(garden: Garden, season: Season, today: Day, bases: Bases): SeasonYield {
-  const stem = `yield.${season.slug}`;
+  const account = openAccount(season, bases);
+  const harvests = season.plantings.flatMap((planting) => account.harvestOf(planting) ?? []);
   const grown = garden.varieties.filter(({ id }) => season.plantings.some(({ variety }) => variety?.id === id));
   const crops = [...new Map(grown.map(({ crop }) => [crop.id, crop])).values()].sort((a, b) => (a.id < b.id ? -1 : 1));
-  const ofVariety = (variety: Variety | null): Planting[] =>
-    season.plantings.filter((planting) => (planting.variety?.id ?? null) === (variety?.id ?? null));
-  const unknown = ofVariety(null);
+  const unknown = season.plantings.filter(({ variety }) => variety === null);
   return {
     season,
     over: season.ends_on <= today,
-    reckoned: season.plantings.some((planting) => harvestOf(planting)?.about),
-    growing: season.plantings.reduce((sum, planting) => sum + (harvestOf(planting)?.growing ?? 0), 0),
-    garden: totalsOf(`${stem}.garden.total`, season.plantings, bases),
+    reckoned: harvests.some(({ about }) => about),
+    growing: harvests.reduce((sum, { growing }) => sum + growing, 0),
+    garden: totalsOf(account, 'garden.total', season.plantings),
     crops: crops.map((crop) =>
       cropYield(
-        stem,
-        season,
+        account,
         crop,
         grown.filter((variety) => variety.crop.id === crop.id),
-        ofVariety,
-        bases,
       ),
     ),
-    unknown:
-      unknown.length > 0 ? { variety: null, totals: totalsOf(`${stem}.variety.unknown.total`, unknown, bases) } : null,
-    spots: spotYields(stem, season, bases),
+    unknown: unknown.length > 0 ? { variety: null, totals: totalsOf(account, 'variety.unknown.total', unknown) } : null,
+    spots: spotYields(account),
   };
 }
 
-function cropYield(
-  stem: string,
-  season: Season,
-  crop: Crop,
-  varieties: readonly Variety[],
-  ofVariety: (variety: Variety) => Planting[],
-  bases: Bases,
-): CropYield {
-  const comparisons = MEASURES.map((measure) => [measure, compare(stem, season, varieties, measure, bases)]);
+function cropYield(account: SeasonAccount, crop: Crop, varieties: readonly Variety[]): CropYield {
+  const ofVariety = ({ id }: Variety): Planting[] =>
+    account.season.plantings.filter(({ variety }) => variety?.id === id);
+  const comparisons = MEASURES.map((measure) => [measure, compare(account, varieties, measure)]);
   return {
     crop,
-    totals: totalsOf(`${stem}.crop.${crop.id}`, varieties.flatMap(ofVariety), bases),
+    totals: totalsOf(account, `crop.${crop.id}`, varieties.flatMap(ofVariety)),
     varieties: varieties.map((variety) => ({
       variety,
-      totals: totalsOf(`${stem}.variety.${variety.id}.total`, ofVariety(variety), bases),
+      totals: totalsOf(account, `variety.${variety.id}.total`, ofVariety(variety)),
     })),
     comparisons: Object.fromEntries(comparisons) as Record<Measure, Comparison>,
   };
 }
 
-function spotYields(stem: string, season: Season, bases: Bases): SpotYield[] {
-  const spots = [...new Map(season.plantings.map(({ spot }) => [spot.id, spot])).values()].sort((a, b) =>
-    a.id < b.id ? -1 : 1,
-  );
+function spotYields(account: SeasonAccount): SpotYield[] {
+  const { plantings: all } = account.season;
+  const spots = [...new Map(all.map(({ spot }) => [spot.id, spot])).values()].sort((a, b) => (a.id < b.id ? -1 : 1));
   return spots.map((spot) => {
-    const plantings = season.plantings.filter((planting) => planting.spot.id === spot.id);
-    return { spot, plantings, totals: totalsOf(`${stem}.spot.${spot.id}`, plantings, bases) };
+    const plantings = all.filter((planting) => planting.spot.id === spot.id);
+    return { spot, plantings, totals: totalsOf(account, `spot.${spot.id}`, plantings) };
   });
 }

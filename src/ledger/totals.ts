@@ -1,8 +1,8 @@
 import { because, type Figure, type FigureUnit, type Reason } from '../figure.ts';
 import type { Planting } from '../garden/garden.ts';
-import type { Bases } from './bases.ts';
-import { type Harvest, harvestOf } from './harvest.ts';
+import type { Harvest } from './harvest.ts';
 import { isMass, MEASURES, type Measure, tallyOf, unitOf } from './measure.ts';
+import type { SeasonAccount } from './season-account.ts';
 import { addTallies, isComplete, NOTHING, type Tally } from './tally.ts';
 
 /** Counts and rates of a set of plantings: what happened, nothing estimated, so no interval. */
@@ -21,24 +21,24 @@ export interface MeasureTotals {
   readonly per_m2: Figure;
 }
 
-/** Totals of some plantings of one season; `id` is the stem of their figure ids, for instance `yield.2025.garden.total`. */
-export function totalsOf(id: string, plantings: readonly Planting[], bases: Bases): Totals {
-  const harvests = plantings.map(harvestOf);
+/** Totals of some plantings of a season; `name` stands between the season's stem and theirs, for instance `garden.total`. */
+export function totalsOf(account: SeasonAccount, name: string, plantings: readonly Planting[]): Totals {
+  const harvests = plantings.map(account.harvestOf);
   const keys = [...plantings.map(({ key }) => key), ...harvests.flatMap((harvest) => harvest?.keys ?? [])];
-  const basis = bases.of(keys);
+  const basis = account.bases.of(keys);
   const spots = new Map(plantings.map(({ spot }) => [spot.id, spot.share_m2]));
   const area = sumOrNull([...spots.values()]);
   const alive = sumOrNull(plantings.map(({ plants_alive }) => plants_alive));
   const set = plantings.reduce((sum, planting) => sum + planting.plants_set, 0);
   const count = (
-    name: string,
+    measured: string,
     unit: FigureUnit,
     value: number | null,
     n: number,
     method: string,
     reason: Reason | null,
   ): Figure => ({
-    id: `${id}.${name}`,
+    id: `${account.stem}.${name}.${measured}`,
     value,
     unit,
     interval: null,
@@ -50,11 +50,11 @@ export function totalsOf(id: string, plantings: readonly Planting[], bases: Base
     basis,
     reason,
   });
-  const measured = (measure: Measure): MeasureTotals => {
+  const totalsBy = (measure: Measure): MeasureTotals => {
     const { tally, reason } = totalOf(harvests, measure);
     const value = reason && reason.code !== 'at-least' && reason.code !== 'about' ? null : tally.sum;
     const rate = (
-      name: string,
+      rated: string,
       per: 'plant' | 'm2',
       divisor: number | null,
       method: string,
@@ -62,7 +62,7 @@ export function totalsOf(id: string, plantings: readonly Planting[], bases: Base
     ): Figure => {
       const possible = value !== null && divisor !== null && divisor > 0;
       return count(
-        name,
+        rated,
         unitOf(measure, per),
         possible ? value / divisor : null,
         tally.told,
@@ -95,7 +95,7 @@ export function totalsOf(id: string, plantings: readonly Planting[], bases: Base
       alive === null ? because('plants-alive-missing') : null,
     ),
     area_m2: count('area_m2', 'm2', area, spots.size, 'per-area', area === null ? because('area-missing') : null),
-    measures: Object.fromEntries(MEASURES.map((measure) => [measure, measured(measure)])) as Record<
+    measures: Object.fromEntries(MEASURES.map((measure) => [measure, totalsBy(measure)])) as Record<
       Measure,
       MeasureTotals
     >,
