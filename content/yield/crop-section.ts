@@ -27,7 +27,6 @@ export interface CropSection {
   readonly placed: 'lot' | 'chosen' | 'unknown';
   readonly blocks: number;
   readonly adjusted: boolean;
-  readonly sd: number | null;
   readonly df: number | null;
   /** At least one variety has a range. */
   readonly ranged: boolean;
@@ -84,7 +83,6 @@ export function cropSection(facts: Facts, season: SeasonYield, crop: CropYield):
     placed: placedOf(season, crop),
     blocks: comparison.fit?.blocks.length ?? 0,
     adjusted: comparison.means.some(({ mean }) => mean.method === 'adjusted-mean' && mean.value !== null),
-    sd: comparison.fit?.residual_sd ?? null,
     df: comparison.fit?.df ?? null,
     ranged: comparison.means.some(({ mean }) => mean.interval !== null),
     refusal: comparison.means.some(({ mean }) => mean.value !== null) ? null : (comparison.refusal?.code ?? null),

@@ -17,13 +17,11 @@ export interface SeasonModel {
   /** mound, tub, row, bed, or spot when they are of several kinds. */
   readonly kind: string;
   readonly spot_count: number;
-  readonly plants: Figure;
   readonly fruits: Figure;
   readonly sound: Figure;
   readonly mass: Figure;
   /** Out of ten looked over; null under ten of them, or when over a third were not. */
   readonly sound_of_ten: TenOf | null;
-  readonly area_unit: 'm2';
   readonly alive_known: boolean;
   /** Spots whose ground nobody measured; with any, nothing is told by area. */
   readonly without_area: readonly string[];
@@ -93,12 +91,10 @@ export function seasonModel(
     reckoned: season.reckoned,
     kind: kinds.length === 1 && kinds[0] ? kinds[0] : 'spot',
     spot_count: season.spots.length,
-    plants: garden.plants_set,
     fruits: fruits.total,
     sound: sound.total,
     mass: kg.total,
     sound_of_ten: ofTen(sound.total, fruits.total),
-    area_unit: 'm2',
     alive_known: garden.plants_alive.value !== null,
     without_area: season.spots.filter(({ spot }) => spot.share_m2 === null).map(({ spot }) => spot.id),
     lines: MEASURES.filter((measure) => !isMass(measure) || garden.measures[measure].total.value !== null).map(
