@@ -29,7 +29,7 @@ export async function build(folder: string, options: BuildOptions): Promise<void
   const loaded = loadGarden(folder);
   say(`read     ${loaded.files} files of ${place(folder)}`);
   const count = countProblems(loaded.problems);
-  if (count.errors > 0 || !options.quiet) process.stderr.write(problemReport(loaded.problems, folder, loaded.texts));
+  if (count.errors > 0 || !options.quiet) process.stderr.write(problemReport(loaded.problems, folder, loaded.textOf));
   say(`checked  ${countLine(count, loaded.files).trim()}`);
   if (count.errors > 0 || !loaded.garden) {
     say('stopped  nothing was written; the last handbook stands');

@@ -3,6 +3,7 @@ import { packageRoot } from '../disk/package-root.ts';
 import { readFolder } from '../disk/read-folder.ts';
 import { Refusal } from '../disk/refusal.ts';
 import { type Linked, linkGarden } from '../garden/link.ts';
+import { decode } from '../reading/decode.ts';
 import { readGardenRecords } from '../reading/garden-records.ts';
 import { fileProblem, sortProblems } from '../reading/problem.ts';
 import { type LoadedReference, loadReference } from './load-reference.ts';
@@ -12,8 +13,8 @@ const MOST_FILES = 5_000;
 
 export interface LoadedGarden extends Linked {
   readonly reference: LoadedReference;
-  /** Text of each file read, by path: for code frames. */
-  readonly texts: ReadonlyMap<string, string>;
+  /** Text of a file, as the reader saw it, for code frames; empty when it has none. */
+  readonly textOf: (path: string) => string;
   readonly files: number;
 }
 
@@ -34,7 +35,10 @@ export function loadGarden(folder: string): LoadedGarden {
     garden,
     problems: sortProblems([...unread, ...problems]),
     reference,
-    texts: new Map(files.map(({ path, bytes }) => [path, new TextDecoder().decode(bytes)])),
+    textOf: (path) => {
+      const bytes = files.find((file) => file.path === path)?.bytes;
+      return (bytes && decode(path, bytes).text) ?? '';
+    },
     files: files.length,
   };
 }

@@ -17,13 +17,9 @@ export const countProblems = (problems: readonly Problem[]): Count => ({
 });
 
 /** All problems as a person reads them, each with its line of the file and what to type instead. */
-export function problemReport(
-  problems: readonly Problem[],
-  folder: string,
-  texts: ReadonlyMap<string, string>,
-): string {
+export function problemReport(problems: readonly Problem[], folder: string, textOf: (path: string) => string): string {
   return problems
-    .map((problem, index) => onePiece(problem, folder, index < MOST_FRAMES ? (texts.get(problem.file) ?? '') : ''))
+    .map((problem, index) => onePiece(problem, folder, index < MOST_FRAMES ? textOf(problem.file) : ''))
     .join('');
 }
 
