@@ -39,7 +39,9 @@ export async function build(folder: string, options: BuildOptions): Promise<void
   const target = resolve(options.out ?? join(folder, 'site'));
   await withLock(join(folder, '.groundspot'), async () => {
     const book = bookOf(loaded, loaded.garden as Garden, options.today);
-    say(`computed ${book.figures.length} figures for ${book.pages.length} pages, ${dayLine(book.facts.today)}`);
+    say(
+      `computed ${book.figures.length} figures for ${book.pages.length} pages, ${dayLine(book.facts.today, options.today !== null)}`,
+    );
     const root = packageRoot();
     const { buildSite } = await import('../site/build-site.ts');
     const { createDraw } = await import('../site/draw.ts');
@@ -66,10 +68,10 @@ export function bookOf({ reference }: Pick<LoadedGarden, 'reference'>, whole: Ga
 }
 
 /** The day of the book, and a word when the clock is well past it. */
-function dayLine(today: Day | null): string {
+function dayLine(today: Day | null, isWanted: boolean): string {
   if (today === null) return 'no season yet';
   const behind = daysBetween(today, dayFromNumber(Math.floor(Date.now() / MS_PER_DAY)));
-  return `as of ${today}${behind > BEHIND_DAYS ? `, the last record, ${behind} days ago` : ''}`;
+  return `as of ${today}${behind > BEHIND_DAYS ? `, ${isWanted ? '' : 'the last record, '}${behind} days ago` : ''}`;
 }
 
 const place = (path: string): string => relative(process.cwd(), path) || '.';

@@ -131,7 +131,8 @@ describe('build', () => {
     const folder = begun('replayed');
     expect(groundspot(['build', folder, '--quiet'], root)).toMatchObject({ code: 0, err: '', out: '' });
     const today = groundspot(['build', folder, '--today', '2025-08-20', '--out', join(root, 'then')], root);
-    expect(today.err).toContain('as of 2025-08-20');
+    expect(today.err).toContain('as of 2025-08-20, ');
+    expect(today.err).not.toContain('the last record');
     const [now, then] = [join(folder, 'site'), join(root, 'then')].map((site) =>
       JSON.parse(readFileSync(join(site, 'data/figures.json'), 'utf8')),
     );
