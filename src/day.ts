@@ -47,6 +47,4 @@ export const daysBetween = (from: Day, to: Day): number => dayNumber(to) - dayNu
 
 export const lastDayOfMonth = (year: number, month: number): Day => dayOf(year, month + 1, 0);
 
-export const isWithin = (value: Day, first: Day, last: Day): boolean => first <= value && value <= last;
-
 export const laterOf = (a: Day, b: Day): Day => (a > b ? a : b);

@@ -2,6 +2,7 @@ import type { Day } from '../day.ts';
 import type { CropRecord } from '../records/crop.ts';
 import type { FruitRecord } from '../records/fruit.ts';
 import type { GardenRecord, SpotRecord } from '../records/garden.ts';
+import type { PersonRecord } from '../records/person.ts';
 import type { PickingRecord } from '../records/picking.ts';
 import type { PlantingRecord } from '../records/planting.ts';
 import type { VarietyRecord } from '../records/variety.ts';
@@ -12,6 +13,7 @@ import type { WeatherDayRecord } from '../records/weather-day.ts';
 export type Keyed<T> = T & { readonly key: string };
 
 export type Crop = CropRecord;
+export type Person = PersonRecord;
 export type Fruit = Keyed<FruitRecord>;
 export type Picking = Keyed<PickingRecord>;
 export type Visit = Keyed<VisitRecord>;
@@ -51,6 +53,8 @@ export interface Station {
 /** All records of one garden, linked. Lists are in a fixed order whatever the order of files and rows. */
 export interface Garden {
   readonly about: GardenRecord;
+  /** By code. What of them may be printed is for `consent` to say. */
+  readonly people: readonly Person[];
   readonly crops: ReadonlyMap<string, Crop>;
   /** In the alphabet's order of their names. */
   readonly varieties: readonly Variety[];

@@ -2,7 +2,10 @@ import type { GardenRecords } from '../reading/garden-records.ts';
 import { listingsOf } from '../reading/garden-records.ts';
 import { fileProblem, type Problem, sortProblems } from '../reading/problem.ts';
 import type { CropRecord } from '../records/crop.ts';
+import { checkConsent } from './check-consent.ts';
+import { checkSettings } from './check-settings.ts';
 import type { Garden } from './garden.ts';
+import { linkPeople } from './link-people.ts';
 import { linkPlaces } from './link-places.ts';
 import { linkSeasons } from './link-seasons.ts';
 import { linkStations } from './link-stations.ts';
@@ -22,6 +25,7 @@ export interface Linked {
 export function linkGarden(records: GardenRecords, crops: readonly CropRecord[]): Linked {
   const about = listingsOf(records, 'garden')[0];
   const record = about?.entries[0]?.record ?? null;
+  const people = linkPeople(listingsOf(records, 'people'));
   const places = linkPlaces(about?.entries[0] ?? null);
   const varieties = linkVarieties(listingsOf(records, 'varieties'), [...crops], listingsOf(records, 'crops'));
   const seasons = linkSeasons(records, places, varieties);
@@ -29,13 +33,17 @@ export function linkGarden(records: GardenRecords, crops: readonly CropRecord[])
   const problems = [
     ...records.problems,
     ...(about ? [] : [gardenMissing]),
+    ...people.problems,
+    ...checkConsent(records.listings, people),
     ...places.problems,
     ...varieties.problems,
     ...seasons.problems,
     ...stations.problems,
+    ...checkSettings(about?.entries[0] ?? null),
   ];
   const garden = record && {
     about: record,
+    people: people.people,
     crops: varieties.crops,
     varieties: varieties.varieties,
     spots: places.spots,

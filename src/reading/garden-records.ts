@@ -91,7 +91,7 @@ function unreadFile(path: string): Problem {
   const near = nearest(name.replace(/\.yml$/, '.yaml'), fileNamesBeside(path));
   const hint = near
     ? `did you mean ${near}?`
-    : 'the book reads garden.yaml, varieties.yaml, crops/, weather/ and seasons/<label>/';
+    : 'the book reads garden.yaml, people.yaml, varieties.yaml, crops/, weather/ and seasons/<label>/';
   const complaint = { code: 'unread-file', message: 'the book does not read this file', hint };
   return fileProblem(path, { severity: 'warning', ...complaint });
 }

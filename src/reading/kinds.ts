@@ -3,6 +3,7 @@ import { cropSchema } from '../records/crop.ts';
 import { fruitSchema } from '../records/fruit.ts';
 import { gardenSchema } from '../records/garden.ts';
 import { methodSchema } from '../records/method.ts';
+import { personSchema } from '../records/person.ts';
 import { pickingSchema } from '../records/picking.ts';
 import { plantingSchema } from '../records/planting.ts';
 import { seasonSchema } from '../records/season.ts';
@@ -14,6 +15,7 @@ import { weatherDaySchema } from '../records/weather-day.ts';
 /** Every record kind: the schema of one record and whether its file holds one or a list. */
 export const KINDS = {
   garden: { schema: gardenSchema, shape: 'map' },
+  people: { schema: personSchema, shape: 'list' },
   varieties: { schema: varietySchema, shape: 'list' },
   crops: { schema: cropSchema, shape: 'map' },
   season: { schema: seasonSchema, shape: 'map' },
@@ -38,7 +40,7 @@ export interface FileKind {
 const NAME = '[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*';
 const SEASON_KINDS: readonly Kind[] = ['season', 'plantings', 'pickings', 'fruits', 'visits'];
 const FILES: readonly [RegExp, (match: RegExpExecArray) => FileKind][] = [
-  [/^(garden|varieties)\.yaml$/, (match) => ({ kind: match[1] as Kind, part: '' })],
+  [/^(garden|people|varieties)\.yaml$/, (match) => ({ kind: match[1] as Kind, part: '' })],
   [new RegExp(`^crops/(${NAME})\\.yaml$`), (match) => ({ kind: 'crops', part: match[1] ?? '' })],
   [new RegExp(`^weather/(${NAME})\\.(?:csv|yaml)$`), (match) => ({ kind: 'weather', part: match[1] ?? '' })],
   [
@@ -60,5 +62,5 @@ export function kindOfFile(path: string): FileKind | null {
 export function fileNamesBeside(path: string): string[] {
   if (path.startsWith('seasons/')) return SEASON_KINDS.map((kind) => `${kind}.yaml`);
   if (path.includes('/')) return [];
-  return ['garden.yaml', 'varieties.yaml'];
+  return ['garden.yaml', 'people.yaml', 'varieties.yaml'];
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { choice } from './field/choice.ts';
+import { count } from './field/count.ts';
 import { degrees } from './field/degrees.ts';
 import { id, reference } from './field/id.ts';
 import { quantity } from './field/quantity.ts';
@@ -52,6 +53,25 @@ const weatherSchema = record({
   }),
 });
 
+/** What counts as hot, cool, wet, dry and soaking; a blank takes the house's figure. */
+const thresholdsSchema = record({
+  ...quantity('temperature')('hot_day', { min: 0, max: 60 }, { title: 'Hot day, highest from', about: false }),
+  ...quantity('temperature')('cool_night', { min: -20, max: 40 }, { title: 'Cool night, lowest under', about: false }),
+  ...quantity('rain')('wet_day', { min: 0.1, max: 100 }, { title: 'Wet day, rain from', about: false }),
+  ...quantity('rain')('soaking_day', { min: 1, max: 500 }, { title: 'Soaking day, rain from', about: false }),
+  dry_spell_days: count({ title: 'Dry spell, days from', max: 100 }).optional(),
+});
+
+/** How the book adds up heat; a blank takes the house's choice. */
+const heatUnitsSchema = record({
+  method: choice(['average', 'clipped', 'sine', 'triangle'], {
+    title: 'Method',
+    description: 'How the warmth of a day is reckoned from its highest and lowest temperature.',
+  }).optional(),
+  ...quantity('temperature')('base', { min: -10, max: 30 }, { title: 'Base', about: false }),
+  ...quantity('temperature')('cap', { min: 10, max: 60 }, { title: 'Cap', about: false }),
+});
+
 /** The garden itself: where it lies, how its book is printed, and the places things grow in. One map. */
 export const gardenSchema = record({
   name: text('Name', 80),
@@ -61,6 +81,8 @@ export const gardenSchema = record({
   paper: choice(['A4', 'Letter'], { title: 'Paper' }),
   locale: choice(['en-GB', 'en-US', 'en-NZ', 'en-AU'], { title: 'Language of the frame' }),
   weather: weatherSchema.optional(),
+  thresholds: thresholdsSchema.optional(),
+  heat_units: heatUnitsSchema.optional(),
   beds: z.array(bedSchema).optional().meta({ title: 'Beds' }),
   spots: z.array(spotSchema).meta({ title: 'Spots' }),
   note,

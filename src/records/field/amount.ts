@@ -20,19 +20,29 @@ const PLAIN = /^[+-]?(\d+(\.\d*)?|\.\d+)$/;
 const DECIMAL_COMMA = /^(about )?[+-]?\d+,\d+$/;
 const WITH_UNIT = /^(about )?([+-]?\d+(?:[.,]\d+)?)\s*([a-zA-Z°"'²%/]+2?)$/;
 
+/** What a field of numbers tells of itself. */
+export interface AmountMeta {
+  readonly number: AmountRule;
+}
+
 /** Reads a number as people type it; every way of getting it wrong has its own code. */
 export const amount = (rule: AmountRule) =>
-  z.string().transform((text, context): Amount => {
-    const trimmed = text.trim();
-    if (rule.trace && trimmed === 'trace') return { value: 0, entered: 'trace' };
-    const about = trimmed.startsWith('about ');
-    const digits = about ? trimmed.slice('about '.length).trim() : trimmed;
-    if (!PLAIN.test(digits)) return refuseText(context, trimmed, rule);
-    if (about && rule.about === false) {
-      return refuse(context, 'about-not-allowed', 'this number has to be exact', `write ${digits}`);
-    }
-    return checkBounds(context, { value: Number(digits), entered: about ? 'about' : 'exact' }, rule);
-  });
+  z
+    .string()
+    .transform((text, context): Amount => readAmount(text, context, rule))
+    .meta({ number: rule } satisfies AmountMeta);
+
+function readAmount(text: string, context: z.RefinementCtx, rule: AmountRule): Amount {
+  const trimmed = text.trim();
+  if (rule.trace && trimmed === 'trace') return { value: 0, entered: 'trace' };
+  const about = trimmed.startsWith('about ');
+  const digits = about ? trimmed.slice('about '.length).trim() : trimmed;
+  if (!PLAIN.test(digits)) return refuseText(context, trimmed, rule);
+  if (about && rule.about === false) {
+    return refuse(context, 'about-not-allowed', 'this number has to be exact', `write ${digits}`);
+  }
+  return checkBounds(context, { value: Number(digits), entered: about ? 'about' : 'exact' }, rule);
+}
 
 function refuseText(context: z.RefinementCtx, text: string, rule: AmountRule): never {
   if (DECIMAL_COMMA.test(text)) {

@@ -38,4 +38,4 @@ export const yesNo = (heading: Heading) =>
       if (word === 'no' || word === 'false') return false;
       return refuse(context, 'unknown-word', `"${text}" is neither yes nor no`, 'write yes or no');
     })
-    .meta({ ...heading, words: ['yes', 'no'] });
+    .meta({ ...heading, words: ['yes', 'no'], format: 'yes-no' });

@@ -4,5 +4,5 @@ import { amount } from './amount.ts';
 export const degrees = (title: string, most: number) =>
   amount({ min: -most, max: most, about: false }).meta({
     title,
-    description: 'Decimal degrees; south and west are negative.',
+    description: 'Decimal degrees, published to a tenth; south and west are negative.',
   });

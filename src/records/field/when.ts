@@ -24,7 +24,7 @@ export const when = (heading: Heading) =>
       if (found.first && (found.first < EARLIEST || found.last > LATEST)) return refuseYear(context, text);
       return found;
     })
-    .meta({ ...heading });
+    .meta({ ...heading, format: 'dated' });
 
 /** A date that has to be one day: a season's edge, the day a record was written, a weather row. */
 export const exactDay = (heading: Heading) =>
