@@ -12,7 +12,15 @@ export type FigureUnit =
   | 'm2'
   | 'mm'
   | 'c'
+  /** A temperature averaged over days. */
+  | 'mean_c'
+  /** Heat: degrees above a base, added over days. */
+  | 'c_days'
   | 'days'
+  | 'nights'
+  /** Place among years, 1 the highest. */
+  | 'place'
+  | 'brix'
   | 'of_ten';
 
 /** How far a figure may be carried: what happened, another spot of this summer, or a next summer here. */

@@ -35,6 +35,9 @@ const COUNTS = {
   plants: whole('plants'),
   spots: whole('spots'),
   days: whole('days'),
+  nights: whole('nights'),
+  place: whole('place'),
+  brix: scaled('°Brix', 1, same),
   of_ten: whole('of ten'),
   fruits_per_plant: scaled('fruits a plant', 1, same),
 };
@@ -49,6 +52,8 @@ const PRINT_UNITS: Record<UnitSystem, Record<FigureUnit, PrintUnit>> = {
     m2: scaled('m²', 1, same),
     mm: scaled('mm', 0, same),
     c: scaled('°C', 0, same),
+    mean_c: scaled('°C', 1, same),
+    c_days: scaled('°C·days', 0, same),
   },
   us: {
     ...COUNTS,
@@ -59,11 +64,20 @@ const PRINT_UNITS: Record<UnitSystem, Record<FigureUnit, PrintUnit>> = {
     m2: scaled('ft²', 0, squareFeet),
     mm: scaled('in', 1, (value) => fromSi('rain', 'in', value)),
     c: scaled('°F', 0, (value) => fromSi('temperature', 'f', value)),
+    mean_c: scaled('°F', 1, (value) => fromSi('temperature', 'f', value)),
+    c_days: scaled('°F·days', 0, (value) => fromSi('temperature', 'f', value) - fromSi('temperature', 'f', 0)),
   },
 };
 
-/** Rates keep one decimal at any size, so that a column of them lines up. */
-const RATES: readonly FigureUnit[] = ['kg_per_plant', 'fruits_per_plant', 'fruits_per_m2', 'kg_per_m2'];
+/** Rates, sugar and mean temperatures keep one decimal at any size, so that a column of them lines up. */
+const RATES: readonly FigureUnit[] = [
+  'kg_per_plant',
+  'fruits_per_plant',
+  'fruits_per_m2',
+  'kg_per_m2',
+  'brix',
+  'mean_c',
+];
 
 export interface Format {
   /** A value in its SI unit as digits in the print unit, without the unit. */
@@ -74,6 +88,8 @@ export interface Format {
   readonly range: (interval: Interval, unit: FigureUnit) => string;
   /** A difference: "2.1 more", "0.4 less", "the same", with the sign in words. */
   readonly difference: (value: number, unit: FigureUnit) => string;
+  /** A threshold or base as its keeper set it: up to three digits, none added. */
+  readonly setting: (value: number, unit: FigureUnit) => string;
   readonly unitLabel: (unit: FigureUnit) => string;
   readonly toPrint: (value: number, unit: FigureUnit) => number;
   readonly count: (value: number) => string;
@@ -81,6 +97,8 @@ export interface Format {
   readonly decimal: (value: number, decimals: number) => string;
   /** "7 Aug", the month as a word. */
   readonly day: (value: Day) => string;
+  /** "Aug". */
+  readonly month: (value: Day) => string;
   /** "7 Aug 2025". */
   readonly dayYear: (value: Day) => string;
   readonly dated: (value: Dated) => string;
@@ -110,11 +128,17 @@ export function createFormat(style: Style): Format {
       const print = Math.abs(printUnits[unit].toPrint(value) - printUnits[unit].toPrint(0));
       return differenceText(fixed(style.locale, print, decimalsFor(printUnits[unit], unit, print)), value);
     },
+    setting: (value, unit) =>
+      printUnits[unit]
+        .toPrint(value)
+        .toLocaleString(style.locale, { maximumSignificantDigits: 3 })
+        .replace('-', '\u2212'),
     unitLabel: (unit) => printUnits[unit].label,
     toPrint: (value, unit) => printUnits[unit].toPrint(value),
     count: (value) => fixed(style.locale, value, 0),
     decimal: (value, decimals) => fixed(style.locale, value, decimals),
     day,
+    month: monthWord,
     dayYear,
     dated: (value) => datedText(value, dayYear, monthWord),
   };

@@ -138,20 +138,6 @@ test('a mound with one fruit unweighed is left out of the means of mass and kept
   expect(comparisons?.fruits.means[0]?.mean.value).toBeCloseTo((2 / 2 + 1 / 2 + 1 / 2) / 3, 12);
 });
 
-test('rain counts a trace as nothing, names missing days, and a morning reading belongs to the day before', () => {
-  const weather = 'date,rain_mm,tmax_c,tmin_c\n2025-04-01,5,20,9\n2025-04-02,trace,31,8\n2025-04-03,,22,7\n';
-  const rows = { plantings: planting('P1', 'S1'), weather };
-  const evening = openLedger(smallGarden(rows), '2025-04-03' as Day).weather.get('2025');
-  expect(evening?.rain_total).toMatchObject({
-    value: 5,
-    n: 2,
-    reason: { code: 'days-missing', values: { told: 2, of: 3 } },
-  });
-  expect(evening).toMatchObject({ warmest_on: '2025-04-02', coldest_on: '2025-04-03' });
-  const morning = openLedger(smallGarden({ ...rows, read: 'morning' }), '2025-04-03' as Day).weather.get('2025');
-  expect(morning).toMatchObject({ warmest_on: '2025-04-01', coldest_on: '2025-04-03', rain_days_read: 1 });
-});
-
 test('every figure names a basis that lists its records', () => {
   const garden = smallGarden(SIX);
   const ledger = openLedger(garden, END);

@@ -10,12 +10,22 @@ export interface Rows {
   readonly pickings?: string;
   readonly weather?: string;
   readonly read?: string;
+  /** More lines of garden.yaml. */
+  readonly settings?: string;
 }
 
 /** A garden of one season, 2025, with two varieties of an invented crop. Throws when its records hold an error. */
-export function smallGarden({ spots, plantings, fruits = '', pickings = '', weather, read = 'evening' }: Rows): Garden {
+export function smallGarden({
+  spots,
+  plantings,
+  fruits = '',
+  pickings = '',
+  weather,
+  read = 'evening',
+  settings = '',
+}: Rows): Garden {
   const texts: Record<string, string> = {
-    'garden.yaml': `name: Test plot\nedition: home\nunits: metric\npaper: A4\nlocale: en-GB\n${weather ? `weather: {station: post, read: ${read}}\n` : ''}beds: [{id: E, area_m2: 12}]\nspots:\n${spots ?? '  - {id: S1, kind: mound, bed: E}\n  - {id: S2, kind: mound, bed: E}\n  - {id: S3, kind: mound, bed: E}\n'}`,
+    'garden.yaml': `name: Test plot\nedition: home\nunits: metric\npaper: A4\nlocale: en-GB\n${weather ? `weather: {station: post, read: ${read}}\n` : ''}${settings}beds: [{id: E, area_m2: 12}]\nspots:\n${spots ?? '  - {id: S1, kind: mound, bed: E}\n  - {id: S2, kind: mound, bed: E}\n  - {id: S3, kind: mound, bed: E}\n'}`,
     'crops/globe.yaml': 'id: globe\nnames: {en: globe}\nplurals: {en: globes}\nslip: none\nfruit_on_ground: yes\n',
     'varieties.yaml':
       '- {id: amber, name: Amber, crop: globe, seed: unknown}\n- {id: birch, name: Birch, crop: globe, seed: unknown}\n',

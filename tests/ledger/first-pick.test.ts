@@ -1,0 +1,47 @@
+import { expect, test } from 'vitest';
+import { firstPickOf } from '../../src/ledger/first-pick.ts';
+import { planting, smallGarden } from './small-garden.ts';
+
+const PLANTINGS = `${planting('P1', 'S1')}${planting('P2', 'S2')}`;
+const fruit = (id: string, of: string, parts: string): string =>
+  `- {id: ${id}, planting: ${of}, fate: picked, ${parts}}\n`;
+
+const first = (rows: { fruits?: string; pickings?: string; plantings?: string }) => {
+  const [season] = smallGarden({ plantings: PLANTINGS, ...rows }).seasons;
+  return firstPickOf(season?.plantings ?? []);
+};
+
+test('the earliest ripe fruit of register and pickings, with its days from planting out', () => {
+  const fruits = fruit('F1', 'P1', 'pick: {picked_on: 2025-08-09, reason: ripe}');
+  expect(first({ fruits })).toMatchObject({ on: '2025-08-09', days_from_planting: 81, planting: { id: 'P1' } });
+  const pickings = '- {planting: P2, picked_on: about 2025-08-04, count: 2}\n';
+  expect(first({ fruits, pickings })).toMatchObject({
+    on: '2025-08-04',
+    days_from_planting: 76,
+    planting: { id: 'P2' },
+  });
+});
+
+test('a fruit taken for another reason, or found unripe, is no first pick', () => {
+  const fruits = [
+    fruit('F1', 'P1', 'pick: {picked_on: 2025-07-20, reason: damage}'),
+    fruit('F2', 'P1', 'pick: {picked_on: 2025-07-25, reason: ripe}, cut: {cut_on: 2025-07-25, state: unripe}'),
+    fruit('F3', 'P2', 'pick: {picked_on: 2025-08-01}, cut: {cut_on: 2025-08-02, state: prime}'),
+    '- {id: F4, planting: P2, fate: lost, end: {ended_on: 2025-07-10, lost_to: animal}}\n',
+  ].join('');
+  expect(first({ fruits })).toMatchObject({ on: '2025-08-01', keys: ['plantings/2025/P2', 'fruits/2025/F3'] });
+});
+
+test('a month or a span is no day, a basket of none no pick, and a planting month gives no days', () => {
+  const pickings =
+    '- {planting: P1, picked_on: 2025-08, count: 3}\n- {planting: P2, picked_on: 2025-08-01, count: 0}\n';
+  expect(first({ pickings })).toBeNull();
+  const plantings = planting('P1', 'S1').replace('2025-05-20', '2025-05');
+  const fruits = fruit('F1', 'P1', 'pick: {picked_on: 2025-08-09}');
+  expect(first({ plantings, fruits })).toMatchObject({ on: '2025-08-09', days_from_planting: null });
+});
+
+test('of one day the planting first in the alphabet’s order', () => {
+  const on = 'pick: {picked_on: 2025-08-09}';
+  expect(first({ fruits: `${fruit('F1', 'P2', on)}${fruit('F2', 'P1', on)}` })?.planting.id).toBe('P1');
+});
