@@ -80,7 +80,7 @@ export function estimateRows({ rows, unit, axisTitle, strip, largest }: Estimate
           filled: false,
           color: GREY,
           strokeWidth: 1,
-          yOffset: 9,
+          yOffset: estimates.length > 0 ? 9 : -3,
         },
         encoding: { x: x('value'), y },
       },

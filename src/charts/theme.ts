@@ -5,6 +5,8 @@ export const INK = '#1e2622';
 export const GREY = '#6d726c';
 export const RIND = '#2c5a3c';
 export const STRAW = '#a98246';
+/** Rain and watering only. */
+export const WATER = '#3a6ea5';
 
 /** Width of the text column, 122 mm at 96 dots an inch. */
 export const COLUMN_PX = 461;

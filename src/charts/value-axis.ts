@@ -30,11 +30,32 @@ export function scaleFromZero(largest: number, unit: FigureUnit, format: Format)
   };
 }
 
+/** From the whole step under the smallest value to the one past the largest. */
+export function scaleAround(
+  { smallest, largest, ticks: most }: { smallest: number; largest: number; ticks: number },
+  unit: FigureUnit,
+  format: Format,
+): ValueScale {
+  const zero = format.toPrint(0, unit);
+  const toSi = (print: number): number => (print - zero) / (format.toPrint(1, unit) - zero);
+  const [low, high] = [format.toPrint(smallest, unit), format.toPrint(largest, unit)];
+  const step = stepFor(Math.max(high - low, 1), most);
+  const [from, to] = [Math.floor(low / step), Math.max(Math.ceil(high / step), Math.floor(low / step) + 1)];
+  const ticks = Array.from({ length: to - from + 1 }, (_, index) => (from + index) * step);
+  const labels = ticks.map((tick) => format.decimal(tick, 0));
+  const perStep = toSi(step) - toSi(0);
+  return {
+    domain: [toSi(from * step), toSi(to * step)],
+    values: ticks.map(toSi),
+    labelExpr: `${JSON.stringify(labels)}[round((datum.value - ${toSi(from * step)}) / ${perStep})]`,
+  };
+}
+
 /** The smallest of 1, 2, 5, 10 … that needs no more than a few ticks. */
-function stepFor(top: number): number {
-  let power = 10 ** Math.floor(Math.log10(top / MOST_TICKS));
+function stepFor(top: number, most = MOST_TICKS): number {
+  let power = 10 ** Math.floor(Math.log10(top / most));
   for (;;) {
-    for (const step of STEPS) if (top / (step * power) <= MOST_TICKS) return step * power;
+    for (const step of STEPS) if (top / (step * power) <= most) return step * power;
     power *= 10;
   }
 }

@@ -40,9 +40,7 @@ test('the specimen is the one kept here, and drawn twice it is the same', async 
   const first = await createDraw()(specimen(7.5));
   await createDraw()(specimen(12));
   expect(await createDraw()(specimen(7.5))).toBe(first);
-  expect(first).toBe(
-    golden('tests/charts/specimens', new Map([['estimate-rows.svg', first]])).get('estimate-rows.svg'),
-  );
+  expect(first).toBe(golden('tests/charts/specimens/estimate-rows', new Map([['chart.svg', first]])).get('chart.svg'));
 });
 
 test('a drawing asks for nothing, runs nothing, and quotes its face', async () => {
