@@ -1,5 +1,6 @@
 import type { Figure } from '../figure.ts';
 import type { Chart } from './chart.ts';
+import type { RecordLevel } from './record-level.ts';
 import type { Table } from './table.ts';
 
 export interface Page {
@@ -18,6 +19,8 @@ export interface Page {
   readonly charts: readonly Chart[];
   readonly tables: readonly Table[];
   readonly figures: readonly Figure[];
+  /** How much record its question needs, and how much there is; null for front and back matter. */
+  readonly level: RecordLevel | null;
   /** Ids of the cautions printed on it. */
   readonly cautions: readonly string[];
   /** False for a page that the contents list under another, such as an earlier season. */

@@ -42,7 +42,7 @@ export async function buildSite(book: Book, settings: SiteSettings): Promise<Map
     });
   }
   const html = await renderLeaves(leaves, templates);
-  return new Map<string, string | Uint8Array>([...html, ...dataFiles(book), ...readAssets(settings.layouts)]);
+  return new Map<string, string | Uint8Array>([...html, ...dataFiles(book, messages), ...readAssets(settings.layouts)]);
 }
 
 function messagesFor({ facts }: Book, layouts: string): Messages {

@@ -23,6 +23,7 @@ export function createFilters(format: Format, messages: Messages): Filters {
     difference: (figure: Figure) => (figure.value === null ? '' : format.difference(figure.value, figure.unit)),
     signed_range: (figure: Figure) => (figure.interval ? signedRange(format, figure.interval, figure.unit) : ''),
     value: (value: number, unit: FigureUnit) => format.digits(value, unit),
+    setting: (value: number, unit: FigureUnit) => format.setting(value, unit),
     unit: (unit: FigureUnit) => format.unitLabel(unit),
     sentence: (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`,
     count: (value: number) => format.count(value),

@@ -2,6 +2,8 @@ import type { Book } from '../book/book.ts';
 import type { Facts } from '../book/chapter.ts';
 import { type CitedCaution, citedCaution } from '../book/cited-caution.ts';
 import type { Page } from '../book/page.ts';
+import type { RecordLevel } from '../book/record-level.ts';
+import { datasetText } from './dataset.ts';
 import type { Messages } from './messages.ts';
 
 /** What every page's frame reads of the book. */
@@ -44,14 +46,19 @@ export interface PageFrame {
   readonly number: number | null;
   readonly id: string;
   readonly foot: string;
+  readonly level: RecordLevel | null;
   readonly cautions: readonly CitedCaution[];
+  /** What search engines read of the records, for the page that gives them away; null for others. */
+  readonly dataset: string | null;
 }
 
-export function pageFrame({ facts, pages }: Book, page: Page, messages: Messages, id: string): PageFrame {
+export function pageFrame(book: Book, page: Page, messages: Messages, id: string): PageFrame {
+  const { facts, pages } = book;
   const season = lastSeason(facts);
+  const root = '../'.repeat(page.path.split('/').length - 1);
   return {
     path: page.path,
-    root: '../'.repeat(page.path.split('/').length - 1),
+    root,
     chapter: page.chapter,
     title: page.title,
     number: numberOf(
@@ -59,6 +66,7 @@ export function pageFrame({ facts, pages }: Book, page: Page, messages: Messages
       page,
     ),
     id,
+    level: page.level,
     foot: messages('book.foot', {
       garden: facts.garden.about.name,
       season: season === null ? messages('book.no-season') : messages('book.season', { label: season }),
@@ -66,6 +74,7 @@ export function pageFrame({ facts, pages }: Book, page: Page, messages: Messages
       id,
     }),
     cautions: page.chapter === 'cautions' ? [] : cautionsOf(facts, page.cautions),
+    dataset: page.chapter === 'records' ? datasetText(book, `${root}data/`, messages) : null,
   };
 }
 

@@ -66,6 +66,18 @@ export const LITTLE_GARDENS: Readonly<Record<string, Readonly<Record<string, str
   'still growing': season({
     'seasons/2025/fruits.yaml': `${fruits('mass_kg: 4.2')}- {id: F9, planting: P2, fate: growing}\n`,
   }),
+  'planted some day in May, metered from the second season on, rain in words': season(
+    {
+      'seasons/2025/plantings.yaml': PLANTINGS.replaceAll('2025-05-20', '2025-05'),
+      'seasons/2025/fruits.yaml': fruits('mass_kg: 4.2, reason: ripe'),
+      'seasons/2026/season.yaml': SEASON.replaceAll('2025', '2026'),
+      'seasons/2026/plantings.yaml': PLANTINGS.replaceAll('2025', '2026'),
+      'seasons/2026/fruits.yaml':
+        '- {id: F1, planting: P1, fate: picked, pick: {picked_on: 2026-08-10}, cut: {cut_on: 2026-08-10, state: prime, brix_centre: 10.4}}\n',
+      'weather/porch.csv': 'date,rain\n2025-06-01,some\n2026-06-01,none\n',
+    },
+    { edition: 'community', weather: 'weather: {station: porch, read: evening}\n' },
+  ),
   'everything was lost': season({
     'seasons/2025/fruits.yaml': '- {id: F1, planting: P1, fate: lost, end: {ended_on: 2025-08-01, lost_to: animal}}\n',
   }),
