@@ -4,7 +4,18 @@ import { colophon } from './colophon/chapter.ts';
 import { front } from './front/chapter.ts';
 import { methods } from './methods/chapter.ts';
 import { records } from './records/chapter.ts';
+import { variety } from './variety/chapter.ts';
+import { weather } from './weather/chapter.ts';
 import { yieldChapter } from './yield/chapter.ts';
 
 /** The table of contents: every chapter, in reading order. */
-export const contents: readonly Chapter[] = [front, yieldChapter, methods, cautions, records, colophon];
+export const contents: readonly Chapter[] = [
+  front,
+  yieldChapter,
+  variety,
+  weather,
+  methods,
+  cautions,
+  records,
+  colophon,
+];

@@ -12,6 +12,7 @@ export const cautions: MatterChapter = {
       template: 'cautions/index.njk',
       title: 'Cautions',
       finding: null,
+      level: null,
       model: {
         cautions: reference.cautions.map((caution) => citedCaution(caution, reference)),
         unchecked: reference.cautions.filter(({ checked_by }) => checked_by === null).length,

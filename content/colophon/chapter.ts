@@ -1,4 +1,5 @@
 import type { MatterChapter } from '../../src/book/chapter.ts';
+import { keepersOf } from '../../src/garden/consent.ts';
 
 /** What the book is, when its records end, and how it was set. */
 export const colophon: MatterChapter = {
@@ -11,11 +12,13 @@ export const colophon: MatterChapter = {
       template: 'colophon/index.njk',
       title: 'Colophon',
       finding: null,
+      level: null,
       model: {
         edition: garden.about.edition,
         units: garden.about.units,
         paper: garden.about.paper,
         seasons: garden.seasons.map(({ label }) => label),
+        keepers: keepersOf(garden.people),
       },
       charts: [],
       tables: [],

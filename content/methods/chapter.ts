@@ -16,6 +16,7 @@ export const methods: MatterChapter = {
         template: 'methods/index.njk',
         title: 'How the figures were made',
         finding: null,
+        level: null,
         model: {
           methods: told,
           sources: reference.sources.filter(({ id }) => cited.has(id) || boundSources.includes(id)),

@@ -1,5 +1,6 @@
 import type { Facts, QuestionChapter } from '../../src/book/chapter.ts';
 import type { Page } from '../../src/book/page.ts';
+import { type RecordLevel, recordLevel } from '../../src/book/record-level.ts';
 import type { Figure } from '../../src/figure.ts';
 import { MEASURES } from '../../src/ledger/measure.ts';
 import type { SeasonYield } from '../../src/ledger/season-yield.ts';
@@ -20,6 +21,7 @@ export const yieldChapter: QuestionChapter = {
         {
           ...FRAME,
           path: 'yield/',
+          level: recordLevel('little', { little: false, some: false, full: false }),
           model: { season: null, waiting },
           charts: [],
           tables: [],
@@ -52,6 +54,7 @@ function seasonPage(facts: Facts, season: SeasonYield, all: readonly SeasonYield
     ...FRAME,
     path: `yield/${season.season.slug.toLowerCase()}/`,
     title,
+    level: levelOf(season),
     model: { season: model },
     charts: model.crops.flatMap(({ chart }) => chart ?? []),
     tables: [
@@ -62,14 +65,21 @@ function seasonPage(facts: Facts, season: SeasonYield, all: readonly SeasonYield
         analysisTable(season, crop),
       ]),
     ].filter(({ rows }) => rows.length > 0),
-    figures: figuresOf(facts, season),
+    figures: figuresOf(season),
     listed: false,
   };
 }
 
+/** Counted, then weighed as well, then every fruit weighed and looked over. */
+const levelOf = ({ garden: { measures } }: SeasonYield): RecordLevel =>
+  recordLevel('little', {
+    little: measures.fruits.total.value !== null,
+    some: measures.kg.total.value !== null,
+    full: measures.sound_kg.total.value !== null && measures.sound_kg.total.reason === null,
+  });
+
 /** Every figure of the season, shown or not: figures.json holds them all. */
-function figuresOf({ ledger }: Facts, season: SeasonYield): Figure[] {
-  const weather = ledger.weather.get(season.season.slug);
+function figuresOf(season: SeasonYield): Figure[] {
   return [
     ...totalFigures(season.garden),
     ...(season.unknown ? totalFigures(season.unknown.totals) : []),
@@ -82,7 +92,6 @@ function figuresOf({ ledger }: Facts, season: SeasonYield): Figure[] {
         ...comparisons[measure].differences.map(({ difference }) => difference),
       ]),
     ]),
-    ...(weather ? [weather.rain_total, weather.warmest, weather.coldest] : []),
   ];
 }
 

@@ -3,7 +3,8 @@ import type { Chart } from '../../src/book/chart.ts';
 import type { Figure, FigureUnit } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import type { Comparison, Difference } from '../../src/ledger/comparison.ts';
-import { MEASURES, type Measure, unitOf } from '../../src/ledger/measure.ts';
+import { mainMeasure } from '../../src/ledger/main-measure.ts';
+import { type Measure, unitOf } from '../../src/ledger/measure.ts';
 import type { LeftOut } from '../../src/ledger/mounds.ts';
 import type { CropYield, SeasonYield } from '../../src/ledger/season-yield.ts';
 import { varietyChart } from './charts.ts';
@@ -59,7 +60,7 @@ export interface AgainstRow {
 
 /** One crop's varieties in one season, by the fullest measure its records allow. */
 export function cropSection(facts: Facts, season: SeasonYield, crop: CropYield): CropSection {
-  const measure = mainMeasure(crop);
+  const measure = mainMeasure(crop.comparisons);
   const comparison = crop.comparisons[measure];
   const names = cropNames(crop.crop, facts.garden.about.locale);
   return {
@@ -90,20 +91,6 @@ export function cropSection(facts: Facts, season: SeasonYield, crop: CropYield):
       ? varietyChart(facts, season, crop, names, comparison)
       : null,
   };
-}
-
-/** A measure is used when at least this share of the mounds with a count of fruits has it too. */
-const ENOUGH = 2 / 3;
-
-/** The fullest measure known for most mounds: sound mass, mass, sound fruits, fruits. */
-function mainMeasure(crop: CropYield): Measure {
-  const moundsWith = (measure: Measure): number =>
-    crop.comparisons[measure].means.reduce((sum, { mounds }) => sum + mounds.length, 0);
-  const counted = moundsWith('fruits');
-  return (
-    [...MEASURES].reverse().find((measure) => moundsWith(measure) >= ENOUGH * counted && moundsWith(measure) > 0) ??
-    'fruits'
-  );
 }
 
 function varietyRows(crop: CropYield, comparison: Comparison): VarietyRow[] {

@@ -3,9 +3,9 @@ import type { Figure } from '../../src/figure.ts';
 import type { Spot } from '../../src/garden/garden.ts';
 import { FEWEST_MOUNDS } from '../../src/ledger/comparison.ts';
 import { isMass, MEASURES } from '../../src/ledger/measure.ts';
-import type { SeasonWeather } from '../../src/ledger/season-weather.ts';
 import type { SeasonYield } from '../../src/ledger/season-yield.ts';
 import type { MeasureTotals, Totals } from '../../src/ledger/totals.ts';
+import type { SeasonWeather } from '../../src/ledger/weather/season-weather.ts';
 import { type CropSection, cropSection } from './crop-section.ts';
 
 export interface SeasonModel {

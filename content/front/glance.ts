@@ -1,0 +1,132 @@
+import type { Facts } from '../../src/book/chapter.ts';
+import type { Dated } from '../../src/dated.ts';
+import { because, type Figure, type FigureUnit } from '../../src/figure.ts';
+import type { Fruit, Planting, Season } from '../../src/garden/garden.ts';
+import { type FirstPick, firstPickOf } from '../../src/ledger/first-pick.ts';
+import type { SeasonYield } from '../../src/ledger/season-yield.ts';
+import { type BestFruit, bestFruitOf } from './best-fruit.ts';
+
+/** The last season in a few lines. */
+export interface Glance {
+  readonly label: string;
+  readonly over: boolean;
+  readonly spots: number;
+  readonly kind: string;
+  readonly plants: Figure;
+  /** Known varieties standing in it. */
+  readonly varieties: number;
+  /** The first day anything was planted out; null when none is known to the day. */
+  readonly planted_from: Dated | null;
+  readonly fruits: Figure;
+  readonly mass: Figure;
+  readonly rain: Figure | null;
+  readonly hot_days: Figure | null;
+  readonly first: FirstLine | null;
+  readonly best: BestLine | null;
+}
+
+interface FirstLine {
+  readonly variety: string | null;
+  readonly spot: string;
+  readonly picked_on: Dated;
+  readonly days: Figure;
+}
+
+interface BestLine {
+  readonly named_for: BestFruit['named_for'];
+  readonly variety: string | null;
+  readonly spot: string;
+  readonly picked_on: Dated | null;
+  readonly liked: string | null;
+  readonly sugar: Figure;
+  readonly mass: Figure;
+}
+
+/** Null before the first season with a planting. */
+export function glanceOf({ ledger }: Facts): Glance | null {
+  const latest = ledger.yields.filter(({ season }) => season.plantings.length > 0).at(-1);
+  if (!latest) return null;
+  const { season, garden } = latest;
+  const weather = ledger.weather.get(season.slug);
+  const kinds = [...new Set(season.plantings.map(({ spot }) => spot.kind))];
+  const basisOf = (keys: readonly string[]): string => ledger.bases.of(keys);
+  const first = firstPickOf(season.plantings);
+  const best = bestFruitOf(season.plantings);
+  return {
+    label: season.label,
+    over: latest.over,
+    spots: latest.spots.length,
+    kind: kinds.length === 1 && kinds[0] ? kinds[0] : 'spot',
+    plants: garden.plants_set,
+    varieties: varietiesOf(latest),
+    planted_from: plantedFrom(season.plantings),
+    fruits: garden.measures.fruits.total,
+    mass: garden.measures.kg.total,
+    rain: weather?.measures.rain_mm.figure ?? null,
+    hot_days: weather?.measures.hot_days.figure ?? null,
+    first: first && firstLine(season, first, basisOf),
+    best: best && bestLine(season, best, basisOf),
+  };
+}
+
+export const glanceFigures = ({ first, best }: Glance): Figure[] => [
+  ...(first ? [first.days] : []),
+  ...(best ? [best.sugar, best.mass] : []),
+];
+
+const varietiesOf = ({ crops }: SeasonYield): number => crops.reduce((sum, { varieties }) => sum + varieties.length, 0);
+
+function plantedFrom(plantings: readonly Planting[]): Dated | null {
+  return plantings
+    .map(({ planted_on }) => planted_on)
+    .filter(({ kind }) => kind === 'day' || kind === 'about')
+    .reduce<Dated | null>(
+      (first, date) => (first?.first && date.first && first.first <= date.first ? first : date),
+      null,
+    );
+}
+
+type BasisOf = (keys: readonly string[]) => string;
+
+const firstLine = (season: Season, { planting, picked_on, days_from_planting, keys }: FirstPick, basisOf: BasisOf) => ({
+  variety: planting.variety?.name ?? null,
+  spot: planting.spot.id,
+  picked_on,
+  days: single(season, 'first_pick_days', 'days', days_from_planting, keys, basisOf, 'planting-day-unknown'),
+});
+
+function bestLine(season: Season, { planting, fruit, named_for }: BestFruit, basisOf: BasisOf): BestLine {
+  const { pick, cut }: Fruit = fruit;
+  const keys = [fruit.key];
+  return {
+    named_for,
+    variety: planting.variety?.name ?? null,
+    spot: planting.spot.id,
+    picked_on: pick?.picked_on ?? null,
+    liked: cut?.liked ?? null,
+    sugar: single(season, 'best_brix', 'brix', cut?.brix_centre ?? null, keys, basisOf, 'none-metered'),
+    mass: single(season, 'best_kg', 'kg', pick?.mass_kg ?? null, keys, basisOf, 'none-weighed'),
+  };
+}
+
+const single = (
+  season: Season,
+  name: string,
+  unit: FigureUnit,
+  value: number | null,
+  keys: readonly string[],
+  basisOf: BasisOf,
+  why: string,
+): Figure => ({
+  id: `front.${season.slug}.${name}`,
+  value,
+  unit,
+  interval: null,
+  n: value === null ? 0 : 1,
+  replicate: null,
+  reach: 'what-happened',
+  method: 'single-record',
+  source: null,
+  basis: basisOf(keys),
+  reason: value === null ? because(why) : null,
+});

@@ -1,0 +1,66 @@
+import type { Facts, QuestionChapter } from '../../src/book/chapter.ts';
+import type { Page } from '../../src/book/page.ts';
+import { type RecordLevel, recordLevel } from '../../src/book/record-level.ts';
+import type { Variety } from '../../src/garden/garden.ts';
+import type { VarietySeason } from '../../src/ledger/variety-season.ts';
+import { massChart } from './charts.ts';
+import { listModel, pathOf } from './list-model.ts';
+import { varietiesTable } from './tables.ts';
+import { varietyModel } from './variety-model.ts';
+
+/** What do we grow? One page for all varieties, and one for each. */
+export const variety: QuestionChapter = {
+  kind: 'question',
+  id: 'variety',
+  write: (facts) => [listPage(facts), ...facts.garden.varieties.map((one) => varietyPage(facts, one))],
+};
+
+const FRAME = { chapter: 'variety', finding: 'variety/finding.njk', cautions: [] };
+
+function listPage(facts: Facts): Page {
+  const seasons = [...facts.ledger.varieties.values()].flat();
+  const table = varietiesTable(facts);
+  return {
+    ...FRAME,
+    path: 'variety/',
+    template: 'variety/index.njk',
+    title: 'What do we grow?',
+    level: levelOf(seasons),
+    model: listModel(facts),
+    charts: [],
+    tables: table.rows.length > 0 ? [table] : [],
+    figures: [],
+    listed: true,
+  };
+}
+
+function varietyPage(facts: Facts, one: Variety): Page {
+  const seasons = facts.ledger.varieties.get(one.id) ?? [];
+  const chart = massChart(facts, one, seasons);
+  return {
+    ...FRAME,
+    path: pathOf(one),
+    template: 'variety/variety.njk',
+    title: one.name,
+    finding: 'variety/variety-finding.njk',
+    level: levelOf(seasons),
+    model: varietyModel(facts, one, seasons, chart?.id ?? null),
+    charts: chart ? [chart] : [],
+    tables: [],
+    figures: seasons.flatMap(({ heaviest, least_sugar, most_sugar, first_pick_days }) => [
+      heaviest,
+      least_sugar,
+      most_sugar,
+      first_pick_days,
+    ]),
+    listed: false,
+  };
+}
+
+/** Planted and picked, then each fruit weighed, then cut and metered as well. */
+const levelOf = (seasons: readonly VarietySeason[]): RecordLevel =>
+  recordLevel('little', {
+    little: seasons.some(({ totals }) => totals.measures.fruits.total.value !== null),
+    some: seasons.some(({ heaviest }) => heaviest.value !== null),
+    full: seasons.some(({ most_sugar }) => most_sugar.value !== null),
+  });

@@ -1,0 +1,74 @@
+import type { Facts } from '../../src/book/chapter.ts';
+import type { Figure } from '../../src/figure.ts';
+import { cropNames } from '../../src/garden/crop-name.ts';
+import type { Variety } from '../../src/garden/garden.ts';
+import type { VarietySeason } from '../../src/ledger/variety-season.ts';
+
+export interface ListModel {
+  /** Label of the last season anything was planted in; null before the first. */
+  readonly season: string | null;
+  /** False while that season runs. */
+  readonly over: boolean;
+  /** What stands in the last season, by crop; empty when no variety of it is known. */
+  readonly growing: readonly { readonly crop: string; readonly varieties: number }[];
+  readonly varieties: number;
+  readonly crops: readonly CropRows[];
+}
+
+interface CropRows {
+  readonly name: string;
+  readonly rows: readonly ListRow[];
+}
+
+export interface ListRow {
+  readonly name: string;
+  readonly path: string;
+  readonly yardstick: boolean;
+  /** Labels of its seasons, the first first. */
+  readonly seasons: readonly string[];
+  readonly spots: number;
+  /** Of its last season; null when it was never planted. */
+  readonly last: { readonly label: string; readonly fruits: Figure; readonly mass: Figure } | null;
+}
+
+/** The page of a variety, below the site. Ids are unique whatever their case. */
+export const pathOf = ({ id }: Variety): string => `variety/${id.toLowerCase()}/`;
+
+/** All varieties, by crop, in the alphabet's order. */
+export function listModel({ garden, ledger }: Facts): ListModel {
+  const latest = ledger.yields.filter((one) => one.season.plantings.length > 0).at(-1);
+  const season = latest?.season ?? null;
+  const isGrownNow = ({ id }: Variety): boolean => ledger.varieties.get(id)?.at(-1)?.slug === season?.slug;
+  const crops = [...new Map(garden.varieties.map(({ crop }) => [crop.id, crop])).values()]
+    .map((crop) => ({
+      name: cropNames(crop, garden.about.locale).many,
+      own: garden.varieties.filter((variety) => variety.crop.id === crop.id),
+    }))
+    .sort((a, b) => (a.name < b.name ? -1 : 1));
+  return {
+    season: season?.label ?? null,
+    over: latest?.over ?? false,
+    growing: crops
+      .map(({ name, own }) => ({ crop: name, varieties: own.filter(isGrownNow).length }))
+      .filter(({ varieties }) => varieties > 0),
+    varieties: garden.varieties.length,
+    crops: crops.map(({ name, own }) => ({
+      name,
+      rows: own.map((variety) => rowOf(variety, ledger.varieties.get(variety.id) ?? [])),
+    })),
+  };
+}
+
+function rowOf(variety: Variety, seasons: readonly VarietySeason[]): ListRow {
+  const last = seasons.at(-1);
+  return {
+    name: variety.name,
+    path: pathOf(variety),
+    yardstick: variety.yardstick === true,
+    seasons: seasons.map(({ label }) => label),
+    spots: seasons.reduce((sum, { plantings }) => sum + new Set(plantings.map(({ spot }) => spot.id)).size, 0),
+    last: last
+      ? { label: last.label, fruits: last.totals.measures.fruits.total, mass: last.totals.measures.kg.total }
+      : null,
+  };
+}

@@ -1,0 +1,97 @@
+import type { Facts } from '../../src/book/chapter.ts';
+import type { Dated } from '../../src/dated.ts';
+import type { Figure, FigureUnit } from '../../src/figure.ts';
+import { cropNames } from '../../src/garden/crop-name.ts';
+import type { Variety } from '../../src/garden/garden.ts';
+import { type Measure, unitOf } from '../../src/ledger/measure.ts';
+import type { VarietySeason } from '../../src/ledger/variety-season.ts';
+
+export interface VarietyModel {
+  readonly name: string;
+  readonly crop: { readonly one: string; readonly many: string };
+  readonly seed: Variety['seed'];
+  readonly slip: string | null;
+  readonly stated_size: string | null;
+  readonly stated_days: number | null;
+  readonly stated_days_from: string | null;
+  readonly yardstick: boolean;
+  readonly note: string | null;
+  /** Seasons with a planting, the last first. */
+  readonly rows: readonly SeasonRow[];
+  readonly latest: SeasonRow | null;
+  readonly measure: Measure;
+  readonly unit: FigureUnit;
+  /** Seasons' means are of unlike measures, so each names its own. */
+  readonly mixed_measures: boolean;
+  readonly metered: boolean;
+  readonly weighed: boolean;
+  readonly chart: string | null;
+}
+
+export interface SeasonRow {
+  readonly label: string;
+  readonly spots: number;
+  readonly kind: string;
+  readonly plants: Figure;
+  readonly fruits: Figure;
+  readonly sound: Figure;
+  readonly mass: Figure;
+  readonly mean: Figure;
+  readonly measure: Measure;
+  readonly heaviest: Figure;
+  readonly least_sugar: Figure;
+  readonly most_sugar: Figure;
+  readonly first_picked_on: Dated | null;
+  readonly first_pick_days: Figure;
+}
+
+/** Everything the page of one variety reads. */
+export function varietyModel(
+  { garden }: Facts,
+  variety: Variety,
+  seasons: readonly VarietySeason[],
+  chart: string | null,
+): VarietyModel {
+  const rows = seasons.map(rowOf).reverse();
+  const measure = rows[0]?.measure ?? 'fruits';
+  return {
+    name: variety.name,
+    crop: cropNames(variety.crop, garden.about.locale),
+    seed: variety.seed,
+    slip: variety.slip === 'unknown' ? null : variety.slip,
+    stated_size: variety.stated_size,
+    stated_days: variety.stated_days,
+    stated_days_from: variety.stated_days_from,
+    yardstick: variety.yardstick === true,
+    note: variety.note,
+    rows,
+    latest: rows[0] ?? null,
+    measure,
+    unit: unitOf(measure, 'plant'),
+    mixed_measures: rows.some((row) => row.measure !== measure),
+    metered: rows.some(({ most_sugar }) => most_sugar.value !== null),
+    weighed: rows.some(({ heaviest }) => heaviest.value !== null),
+    chart,
+  };
+}
+
+function rowOf(season: VarietySeason): SeasonRow {
+  const { fruits, sound_fruits, kg } = season.totals.measures;
+  const kinds = [...new Set(season.plantings.map(({ spot }) => spot.kind))];
+  return {
+    label: season.label,
+    spots: new Set(season.plantings.map(({ spot }) => spot.id)).size,
+    kind: kinds.length === 1 && kinds[0] ? kinds[0] : 'spot',
+    plants: season.totals.plants_set,
+    fruits: fruits.total,
+    sound: sound_fruits.total,
+    mass: kg.total,
+    mean: season.mean,
+    measure: season.measure,
+    heaviest: season.heaviest,
+    least_sugar: season.least_sugar,
+    most_sugar: season.most_sugar,
+    first_picked_on: season.first_pick?.picked_on ?? null,
+    first_pick_days: season.first_pick_days,
+  };
+}
