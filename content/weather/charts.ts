@@ -1,13 +1,16 @@
 import type { Facts } from '../../src/book/chapter.ts';
 import type { Chart } from '../../src/book/chart.ts';
 import { seasonStrip } from '../../src/charts/season-strip.ts';
+import { addDays } from '../../src/day.ts';
 import type { SeasonWeather } from '../../src/ledger/weather/season-weather.ts';
+import type { Window } from '../../src/ledger/weather/window.ts';
 import { daysTable } from './tables.ts';
 
 /** The season day by day; null when nobody read a gauge or a thermometer. */
 export function stripChart({ format }: Facts, weather: SeasonWeather): Chart | null {
   if (!weather.has_readings) return null;
-  const { window, settings, season, dry_spells } = weather;
+  const { settings, season, dry_spells } = weather;
+  const window = readPart(weather.window);
   const { hot_day_c, cool_night_c, soaking_day_mm } = settings.thresholds;
   return {
     id: `weather-${season.slug.toLowerCase()}`,
@@ -32,6 +35,13 @@ export function stripChart({ format }: Facts, weather: SeasonWeather): Chart | n
     ),
     table: daysTable(weather),
   };
+}
+
+/** A window without the days at either end that nobody wrote of: a page of grey says nothing. */
+function readPart({ first, days }: Window): Pick<Window, 'first' | 'last' | 'days'> {
+  const isRead = days.map((day) => day !== null);
+  const [from, to] = [isRead.indexOf(true), isRead.lastIndexOf(true)];
+  return { first: addDays(first, from), last: addDays(first, to), days: days.slice(from, to + 1) };
 }
 
 function describe(
