@@ -18,6 +18,8 @@ interface PrintUnit {
   readonly label: string;
   /** Decimals when the value is under ten; from ten on one fewer. */
   readonly decimals: number;
+  /** Leave a last nought away: 34, but 29.8. */
+  readonly trim?: boolean;
 }
 
 const whole = (label: string): PrintUnit => ({ toPrint: (value) => value, label, decimals: 0 });
@@ -51,7 +53,7 @@ const PRINT_UNITS: Record<UnitSystem, Record<FigureUnit, PrintUnit>> = {
     kg_per_m2: scaled('kg a m²', 1, same),
     m2: scaled('m²', 1, same),
     mm: scaled('mm', 0, same),
-    c: scaled('°C', 0, same),
+    c: { ...scaled('°C', 1, same), trim: true },
     mean_c: scaled('°C', 1, same),
     c_days: scaled('°C·days', 0, same),
   },
@@ -63,7 +65,7 @@ const PRINT_UNITS: Record<UnitSystem, Record<FigureUnit, PrintUnit>> = {
     kg_per_m2: scaled('lb a ft²', 1, (value) => pounds(value) / squareFeet(1)),
     m2: scaled('ft²', 0, squareFeet),
     mm: scaled('in', 1, (value) => fromSi('rain', 'in', value)),
-    c: scaled('°F', 0, (value) => fromSi('temperature', 'f', value)),
+    c: { ...scaled('°F', 1, (value) => fromSi('temperature', 'f', value)), trim: true },
     mean_c: scaled('°F', 1, (value) => fromSi('temperature', 'f', value)),
     c_days: scaled('°F·days', 0, (value) => fromSi('temperature', 'f', value) - fromSi('temperature', 'f', 0)),
   },
@@ -88,6 +90,8 @@ export interface Format {
   readonly range: (interval: Interval, unit: FigureUnit) => string;
   /** A difference: "2.1 more", "0.4 less", "the same", with the sign in words. */
   readonly difference: (value: number, unit: FigureUnit) => string;
+  /** A value as a scale shows it, with one decimal at any size. */
+  readonly tenths: (value: number, unit: FigureUnit) => string;
   /** A threshold or base as its keeper set it: up to three digits, none added. */
   readonly setting: (value: number, unit: FigureUnit) => string;
   readonly unitLabel: (unit: FigureUnit) => string;
@@ -102,14 +106,21 @@ export interface Format {
   /** "7 Aug 2025". */
   readonly dayYear: (value: Day) => string;
   readonly dated: (value: Dated) => string;
+  /** The same without its year. */
+  readonly datedShort: (value: Dated) => string;
 }
 
 /** Throws RangeError for a locale that is no language tag. */
 export function createFormat(style: Style): Format {
   const printUnits = PRINT_UNITS[style.units];
+  const told = (print: number, unit: FigureUnit): string => {
+    const { trim, decimals: most } = printUnits[unit];
+    const decimals = trim ? most : decimalsFor(printUnits[unit], unit, print);
+    return fixed(style.locale, print, decimals, trim ? 0 : decimals);
+  };
   const digits = (value: number, unit: FigureUnit): string => {
     const print = printUnits[unit].toPrint(value);
-    return fixed(style.locale, print, decimalsFor(printUnits[unit], unit, print));
+    return told(print, unit);
   };
   const months = new Intl.DateTimeFormat(style.locale, { month: 'short', timeZone: 'UTC' });
   const monthWord = (value: Day): string => months.format(Date.UTC(2001, monthOf(value) - 1, 1)).replace(/\.$/, '');
@@ -126,8 +137,9 @@ export function createFormat(style: Style): Format {
     difference: (value, unit) => {
       // The zero of °F is not that of °C: a difference takes the scale alone.
       const print = Math.abs(printUnits[unit].toPrint(value) - printUnits[unit].toPrint(0));
-      return differenceText(fixed(style.locale, print, decimalsFor(printUnits[unit], unit, print)), value);
+      return differenceText(told(print, unit), value);
     },
+    tenths: (value, unit) => fixed(style.locale, printUnits[unit].toPrint(value), 1),
     setting: (value, unit) =>
       printUnits[unit]
         .toPrint(value)
@@ -140,13 +152,15 @@ export function createFormat(style: Style): Format {
     day,
     month: monthWord,
     dayYear,
-    dated: (value) => datedText(value, dayYear, monthWord),
+    dated: (value) => datedText(value, dayYear, (month) => `${monthWord(month)} ${yearOf(month)}`),
+    datedShort: (value) => datedText(value, day, monthWord),
   };
 }
 
-function fixed(locale: string, value: number, decimals: number): string {
-  const rounded = Math.abs(value) < 0.5 * 10 ** -decimals ? 0 : value;
-  const text = rounded.toLocaleString(locale, { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
+function fixed(locale: string, value: number, decimals: number, fewest = decimals): string {
+  // A half that the change of units moved by a last bit is still a half.
+  const rounded = Math.abs(value) < 0.5 * 10 ** -decimals ? 0 : value * (1 + 1e-12);
+  const text = rounded.toLocaleString(locale, { minimumFractionDigits: fewest, maximumFractionDigits: decimals });
   return text.replace('-', '\u2212');
 }
 
@@ -177,6 +191,6 @@ function datedText(value: Dated, dayYear: (day: Day) => string, monthWord: (day:
     case 'span':
       return `${dayYear(value.first)} to ${dayYear(value.last)}`;
     case 'month':
-      return `${monthWord(value.first)} ${yearOf(value.first)}`;
+      return monthWord(value.first);
   }
 }

@@ -75,7 +75,7 @@ test('months are words, in the order of the place', () => {
 });
 
 test('a minus is a minus, not a hyphen', () => {
-  expect(british.amount(-3.6, 'c')).toBe('\u22124\u00a0°C');
+  expect(british.amount(-3.6, 'c')).toBe('\u22123.6\u00a0°C');
 });
 
 test('what rounds to nothing has no sign', () => {

@@ -1,5 +1,6 @@
 import type { Facts } from '../../src/book/chapter.ts';
 import type { Dated } from '../../src/dated.ts';
+import type { Day } from '../../src/day.ts';
 import { because, type Figure, type FigureUnit } from '../../src/figure.ts';
 import type { Fruit, Planting, Season } from '../../src/garden/garden.ts';
 import { type FirstPick, firstPickOf } from '../../src/ledger/first-pick.ts';
@@ -9,7 +10,8 @@ import { type BestFruit, bestFruitOf } from './best-fruit.ts';
 /** The last season in a few lines. */
 export interface Glance {
   readonly label: string;
-  readonly over: boolean;
+  /** The day the records go to while the season runs; null once it is over. */
+  readonly until: Day | null;
   readonly spots: number;
   readonly kind: string;
   readonly plants: Figure;
@@ -26,8 +28,8 @@ export interface Glance {
 }
 
 interface FirstLine {
-  readonly variety: string | null;
-  readonly spot: string;
+  /** Null when more than one planting may have borne it. */
+  readonly from: { readonly variety: string | null; readonly spot: string } | null;
   readonly picked_on: Dated;
   readonly days: Figure;
 }
@@ -43,7 +45,7 @@ interface BestLine {
 }
 
 /** Null before the first season with a planting. */
-export function glanceOf({ ledger }: Facts): Glance | null {
+export function glanceOf({ ledger, today }: Facts): Glance | null {
   const latest = ledger.yields.filter(({ season }) => season.plantings.length > 0).at(-1);
   if (!latest) return null;
   const { season, garden } = latest;
@@ -54,7 +56,7 @@ export function glanceOf({ ledger }: Facts): Glance | null {
   const best = bestFruitOf(season.plantings);
   return {
     label: season.label,
-    over: latest.over,
+    until: latest.over ? null : today,
     spots: latest.spots.length,
     kind: kinds.length === 1 && kinds[0] ? kinds[0] : 'spot',
     plants: garden.plants_set,
@@ -88,12 +90,15 @@ function plantedFrom(plantings: readonly Planting[]): Dated | null {
 
 type BasisOf = (keys: readonly string[]) => string;
 
-const firstLine = (season: Season, { planting, picked_on, days_from_planting, keys }: FirstPick, basisOf: BasisOf) => ({
-  variety: planting.variety?.name ?? null,
-  spot: planting.spot.id,
-  picked_on,
-  days: single(season, 'first_pick_days', 'days', days_from_planting, keys, basisOf, 'planting-day-unknown'),
-});
+const firstLine = (season: Season, first: FirstPick, basisOf: BasisOf): FirstLine => {
+  const { planting, picked_on, days_from_planting, about, keys } = first;
+  const days = single(season, 'first_pick_days', 'days', days_from_planting, keys, basisOf, 'planting-day-unknown');
+  return {
+    from: planting && { variety: planting.variety?.name ?? null, spot: planting.spot.id },
+    picked_on,
+    days: about && days.value !== null ? { ...days, reason: because('about') } : days,
+  };
+};
 
 function bestLine(season: Season, { planting, fruit, named_for }: BestFruit, basisOf: BasisOf): BestLine {
   const { pick, cut }: Fruit = fruit;

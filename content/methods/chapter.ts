@@ -5,9 +5,10 @@ export const methods: MatterChapter = {
   kind: 'matter',
   id: 'methods',
   write: ({ reference, garden }, questions) => {
-    const used = new Set(questions.flatMap(({ figures }) => figures.map(({ method }) => method)));
-    const told = reference.methods.filter(({ id }) => used.has(id));
-    const cited = new Set([...told, ...reference.cautions].flatMap(({ sources }) => sources));
+    const told = questions.flatMap(({ figures }) => figures).filter(({ value }) => value !== null);
+    const used = new Set(told.map(({ method }) => method));
+    const methodsUsed = reference.methods.filter(({ id }) => used.has(id));
+    const cited = new Set([...methodsUsed, ...reference.cautions].flatMap(({ sources }) => sources));
     const boundSources = [...garden.crops.values()].flatMap(({ bounds }) => bounds?.source ?? []);
     return [
       {
@@ -18,7 +19,7 @@ export const methods: MatterChapter = {
         finding: null,
         level: null,
         model: {
-          methods: told,
+          methods: methodsUsed,
           sources: reference.sources.filter(({ id }) => cited.has(id) || boundSources.includes(id)),
           comparisons: questions
             .flatMap(({ figures }) => figures)

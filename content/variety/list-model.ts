@@ -17,6 +17,8 @@ export interface ListModel {
 
 interface CropRows {
   readonly name: string;
+  /** A mass of any of them is known. */
+  readonly weighed: boolean;
   readonly rows: readonly ListRow[];
 }
 
@@ -41,21 +43,21 @@ export function listModel({ garden, ledger }: Facts): ListModel {
   const isGrownNow = ({ id }: Variety): boolean => ledger.varieties.get(id)?.at(-1)?.slug === season?.slug;
   const crops = [...new Map(garden.varieties.map(({ crop }) => [crop.id, crop])).values()]
     .map((crop) => ({
-      name: cropNames(crop, garden.about.locale).many,
+      names: cropNames(crop, garden.about.locale),
       own: garden.varieties.filter((variety) => variety.crop.id === crop.id),
     }))
-    .sort((a, b) => (a.name < b.name ? -1 : 1));
+    .sort((a, b) => (a.names.many < b.names.many ? -1 : 1));
   return {
     season: season?.label ?? null,
     over: latest?.over ?? false,
     growing: crops
-      .map(({ name, own }) => ({ crop: name, varieties: own.filter(isGrownNow).length }))
+      .map(({ names, own }) => ({ crop: names.one, varieties: own.filter(isGrownNow).length }))
       .filter(({ varieties }) => varieties > 0),
     varieties: garden.varieties.length,
-    crops: crops.map(({ name, own }) => ({
-      name,
-      rows: own.map((variety) => rowOf(variety, ledger.varieties.get(variety.id) ?? [])),
-    })),
+    crops: crops.map(({ names, own }) => {
+      const rows = own.map((variety) => rowOf(variety, ledger.varieties.get(variety.id) ?? []));
+      return { name: names.many, weighed: rows.some(({ last }) => last !== null && last.mass.value !== null), rows };
+    }),
   };
 }
 

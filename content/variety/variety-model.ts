@@ -5,6 +5,7 @@ import { cropNames } from '../../src/garden/crop-name.ts';
 import type { Variety } from '../../src/garden/garden.ts';
 import { type Measure, unitOf } from '../../src/ledger/measure.ts';
 import type { VarietySeason } from '../../src/ledger/variety-season.ts';
+import { type WordCounts, wordsOf } from './words.ts';
 
 export interface VarietyModel {
   readonly name: string;
@@ -16,15 +17,23 @@ export interface VarietyModel {
   readonly stated_days_from: string | null;
   readonly yardstick: boolean;
   readonly note: string | null;
-  /** Seasons with a planting, the last first. */
+  /** Seasons with a harvest, the last first. */
   readonly rows: readonly SeasonRow[];
+  /** What was said of its fruits in words, the last season first. */
+  readonly words: readonly WordCounts[];
+  /** The last season it was planted in, harvested or not. */
   readonly latest: SeasonRow | null;
+  readonly sound_told: boolean;
+  readonly mass_told: boolean;
   readonly measure: Measure;
   readonly unit: FigureUnit;
   /** Seasons' means are of unlike measures, so each names its own. */
   readonly mixed_measures: boolean;
   readonly metered: boolean;
   readonly weighed: boolean;
+  readonly weighed_seasons: number;
+  /** Which words anybody ever said. */
+  readonly said: { readonly sweet: boolean; readonly liked: boolean; readonly size: boolean };
   readonly chart: string | null;
 }
 
@@ -52,7 +61,9 @@ export function varietyModel(
   seasons: readonly VarietySeason[],
   chart: string | null,
 ): VarietyModel {
-  const rows = seasons.map(rowOf).reverse();
+  const planted = seasons.map(rowOf).reverse();
+  const rows = planted.filter(({ fruits }) => fruits.value !== null);
+  const words = wordsOf([...seasons].reverse());
   const measure = rows[0]?.measure ?? 'fruits';
   return {
     name: variety.name,
@@ -65,11 +76,20 @@ export function varietyModel(
     yardstick: variety.yardstick === true,
     note: variety.note,
     rows,
-    latest: rows[0] ?? null,
+    words,
+    said: {
+      sweet: words.some(({ sweet }) => sweet.length > 0),
+      liked: words.some(({ liked }) => liked.length > 0),
+      size: words.some(({ size }) => size.length > 0),
+    },
+    weighed_seasons: rows.filter(({ heaviest }) => heaviest.value !== null).length,
+    latest: planted[0] ?? null,
     measure,
     unit: unitOf(measure, 'plant'),
     mixed_measures: rows.some((row) => row.measure !== measure),
     metered: rows.some(({ most_sugar }) => most_sugar.value !== null),
+    sound_told: rows.some(({ sound }) => sound.value !== null),
+    mass_told: rows.some(({ mass }) => mass.value !== null),
     weighed: rows.some(({ heaviest }) => heaviest.value !== null),
     chart,
   };

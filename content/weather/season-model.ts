@@ -12,6 +12,8 @@ import type { Spell } from '../../src/ledger/weather/spells.ts';
 export interface SeasonModel {
   readonly label: string;
   readonly station: string;
+  /** When the station is read: morning, evening or midnight. */
+  readonly read: string | null;
   readonly over: boolean;
   readonly first: Day;
   readonly last: Day;
@@ -99,15 +101,18 @@ export function seasonModel(
   return {
     label: season.season.label,
     station: season.station,
+    read: facts.garden.about.weather?.read ?? null,
     over: season.season.ends_on <= (facts.today ?? season.season.ends_on),
     first: window.first,
     last: window.last,
     days: window.days.length,
     thresholds: settings.thresholds,
     heat_settings: settings.heat,
-    rows: WEATHER_MEASURES.filter((measure) => measures[measure].figure.value !== null).map((measure) =>
-      measureRow(measure, measures[measure]),
-    ),
+    rows: WEATHER_MEASURES.filter((measure) => measures[measure].figure.value !== null).map((measure) => ({
+      ...measureRow(measure, measures[measure]),
+      // Without a gauge the words are all there is of the rain.
+      plain: PLAIN.includes(measure) || (measure === 'soaking_days' && measures.rain_mm.figure.value === null),
+    })),
     warmth: phraseOf(measures.mean_c.standing),
     wetness: phraseOf(measures.rain_mm.standing),
     rain: measures.rain_mm.figure,
@@ -141,9 +146,8 @@ function gapGroups(gaps: readonly Gap[]): GapGroup[] {
   });
 }
 
-const measureRow = (measure: WeatherMeasure, { figure, standing }: SeasonMeasure): MeasureRow => ({
+const measureRow = (measure: WeatherMeasure, { figure, standing }: SeasonMeasure): Omit<MeasureRow, 'plain'> => ({
   measure,
-  plain: PLAIN.includes(measure),
   figure,
   phrase: phraseOf(standing),
   usual: standing?.middle ?? null,

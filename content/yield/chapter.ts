@@ -26,6 +26,7 @@ export const yieldChapter: QuestionChapter = {
           charts: [],
           tables: [],
           figures: [],
+          cautions: [],
           listed: true,
         },
       ];

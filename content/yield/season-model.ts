@@ -1,8 +1,9 @@
 import type { Facts } from '../../src/book/chapter.ts';
+import type { Day } from '../../src/day.ts';
 import type { Figure } from '../../src/figure.ts';
 import type { Spot } from '../../src/garden/garden.ts';
 import { FEWEST_MOUNDS } from '../../src/ledger/comparison.ts';
-import { isMass, MEASURES } from '../../src/ledger/measure.ts';
+import { MEASURES } from '../../src/ledger/measure.ts';
 import type { SeasonYield } from '../../src/ledger/season-yield.ts';
 import type { MeasureTotals, Totals } from '../../src/ledger/totals.ts';
 import type { SeasonWeather } from '../../src/ledger/weather/season-weather.ts';
@@ -11,6 +12,10 @@ import { type CropSection, cropSection } from './crop-section.ts';
 export interface SeasonModel {
   readonly label: string;
   readonly over: boolean;
+  /** The day the records go to while the season runs; null once it is over. */
+  readonly until: Day | null;
+  /** What became of tagged fruits that were not picked, the most first. */
+  readonly unpicked: readonly { readonly what: string; readonly count: number }[];
   readonly growing: number;
   /** A count of pickings was written with an "about". */
   readonly reckoned: boolean;
@@ -38,6 +43,14 @@ export interface SeasonModel {
   /** Labels of seasons with nothing recorded. */
   readonly waiting: readonly string[];
   readonly differing: readonly string[];
+  /** What this garden ever wrote down of the season; a column nobody fed is left out. */
+  readonly told: {
+    readonly sound: boolean;
+    readonly mass: boolean;
+    readonly area: boolean;
+    readonly register: boolean;
+    readonly pickings: boolean;
+  };
 }
 
 /** A share told as so many of ten. */
@@ -87,6 +100,8 @@ export function seasonModel(
   return {
     label: season.season.label,
     over: season.over,
+    until: season.over ? null : facts.today,
+    unpicked: unpickedOf(season),
     growing: season.growing,
     reckoned: season.reckoned,
     kind: kinds.length === 1 && kinds[0] ? kinds[0] : 'spot',
@@ -97,7 +112,7 @@ export function seasonModel(
     sound_of_ten: ofTen(sound.total, fruits.total),
     alive_known: garden.plants_alive.value !== null,
     without_area: season.spots.filter(({ spot }) => spot.share_m2 === null).map(({ spot }) => spot.id),
-    lines: MEASURES.filter((measure) => !isMass(measure) || garden.measures[measure].total.value !== null).map(
+    lines: MEASURES.filter((measure) => measure === 'fruits' || garden.measures[measure].total.value !== null).map(
       (measure) => ({ measure, ...garden.measures[measure] }),
     ),
     crops: sections.filter(isWorthShowing),
@@ -115,10 +130,30 @@ export function seasonModel(
     weather: facts.ledger.weather.get(season.season.slug) ?? null,
     seasons: all.map((row, index) => seasonRow(row, index === 0)),
     waiting,
+    told: {
+      sound: sound.total.value !== null || all.some((one) => one.garden.measures.sound_fruits.total.value !== null),
+      mass: kg.total.value !== null || all.some((one) => one.garden.measures.kg.total.value !== null),
+      area: season.spots.some(({ spot }) => spot.share_m2 !== null),
+      register: season.season.plantings.some(({ fruits: register }) => register.length > 0),
+      pickings: season.season.plantings.some(({ pickings }) => pickings.length > 0),
+    },
     differing: season.season.plantings
       .filter(({ fruits: register, pickings }) => register.length > 0 && pickings.length > 0)
       .map(({ spot }) => spot.id),
   };
+}
+
+/** Thinned, aborted, left, or lost to something: each with how many of the register. */
+function unpickedOf({ season }: SeasonYield): { what: string; count: number }[] {
+  const counts = new Map<string, number>();
+  for (const { fate, end } of season.plantings.flatMap(({ fruits }) => fruits)) {
+    if (fate === 'picked' || fate === 'growing') continue;
+    const what = fate === 'lost' ? `lost-${end?.lost_to ?? 'unknown'}` : fate;
+    counts.set(what, (counts.get(what) ?? 0) + 1);
+  }
+  return [...counts]
+    .map(([what, count]) => ({ what, count }))
+    .sort((a, b) => b.count - a.count || (a.what < b.what ? -1 : 1));
 }
 
 const isWorthShowing = ({ rows }: CropSection): boolean =>

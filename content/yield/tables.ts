@@ -13,7 +13,7 @@ export function moundsTable({ season }: SeasonYield, { crop }: CropYield, compar
   const rate = `${comparison.measure}_per_plant`;
   return {
     id: `yield-${season.slug}-${crop.id}-mounds`.toLowerCase(),
-    title: `Mounds under the means, ${season.label}`,
+    title: `Mounds under the means, ${crop.id}, ${season.label}`,
     columns: [
       column('variety', 'Variety'),
       column('spot', 'Spot'),
@@ -35,7 +35,7 @@ export function varietiesTable({ season }: SeasonYield, { crop, comparisons }: C
   );
   return {
     id: `yield-${season.slug}-${crop.id}-varieties`.toLowerCase(),
-    title: `Means of varieties, ${season.label}`,
+    title: `Means of varieties, ${crop.id}, ${season.label}`,
     columns: [
       column('variety', 'Variety'),
       column('measure', 'Measure'),
@@ -58,7 +58,7 @@ export function differencesTable({ season }: SeasonYield, { crop, comparisons }:
   );
   return {
     id: `yield-${season.slug}-${crop.id}-differences`.toLowerCase(),
-    title: `Differences of varieties, ${season.label}`,
+    title: `Differences of varieties, ${crop.id}, ${season.label}`,
     columns: [
       column('variety', 'Variety'),
       column('less', 'Less variety'),
@@ -102,7 +102,7 @@ export function analysisTable({ season }: SeasonYield, { crop, comparisons }: Cr
   );
   return {
     id: `yield-${season.slug}-${crop.id}-analysis`.toLowerCase(),
-    title: `Analysis of variance, ${season.label}`,
+    title: `Analysis of variance, ${crop.id}, ${season.label}`,
     columns: [
       column('measure', 'Measure'),
       column('term', 'Term'),

@@ -1,3 +1,4 @@
+import { naturally } from '../natural-order.ts';
 import type { Problem } from '../reading/problem.ts';
 import type { Entry } from '../reading/source.ts';
 import type { BedRecord, GardenRecord, SpotRecord } from '../records/garden.ts';
@@ -37,7 +38,7 @@ export function linkPlaces(garden: Entry<GardenRecord> | null): Places {
   return {
     spots: [...spots.index.byId.values()]
       .map(({ record }) => ({ ...record, share_m2: shareOf(record) }))
-      .sort((a, b) => (a.id < b.id ? -1 : 1)),
+      .sort((a, b) => naturally(a.id, b.id)),
     index: spots.index,
     problems: [...beds.problems, ...spots.problems, ...dangling],
   };

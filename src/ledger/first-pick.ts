@@ -2,50 +2,69 @@ import type { Dated } from '../dated.ts';
 import { type Day, daysBetween } from '../day.ts';
 import type { Fruit, Planting } from '../garden/garden.ts';
 
-/** The first ripe fruit off some plantings, as far as it is dated to a day. */
+/** When the first ripe fruit came off some plantings, as nearly as their records tell. */
 export interface FirstPick {
-  readonly planting: Planting;
-  readonly on: Day;
-  readonly picked_on: Dated;
-  /** Null when the day of planting out is not known to the day. */
+  /** A day, or the days it lies between when an earlier basket may have come before a later dated one. */
+  readonly picked_on: Dated & { readonly first: Day };
+  /** Where it came from; null when more than one planting may have borne it. */
+  readonly planting: Planting | null;
+  /** Null when either day is not known to the day. */
   readonly days_from_planting: number | null;
-  /** Keys of the planting and of the record that tells it. */
+  /** Either day was written with an "about". */
+  readonly about: boolean;
+  /** Keys of the records that tell it. */
   readonly keys: readonly string[];
 }
 
-/** Null when nothing ripe was picked on a known day. Of one day, the planting first in the alphabet's order. */
-export function firstPickOf(plantings: readonly Planting[]): FirstPick | null {
-  return plantings
-    .flatMap(picksOf)
-    .reduce<FirstPick | null>((first, pick) => (isEarlier(pick, first) ? pick : first), null);
+interface Pick {
+  readonly planting: Planting;
+  readonly key: string;
+  readonly on: Dated & { readonly first: Day };
 }
 
-const isEarlier = (pick: FirstPick, than: FirstPick | null): boolean =>
-  than === null || pick.on < than.on || (pick.on === than.on && pick.planting.id < than.planting.id);
+/** Null when nothing ripe was picked on a day or in days that are known. Of equal days the planting first in the alphabet. */
+export function firstPickOf(plantings: readonly Planting[]): FirstPick | null {
+  const picks = plantings
+    .flatMap(picksOf)
+    .sort((a, b) =>
+      a.on.last === b.on.last ? (a.planting.id < b.planting.id ? -1 : 1) : a.on.last < b.on.last ? -1 : 1,
+    );
+  const [soonest] = picks;
+  if (!soonest) return null;
+  const maybeEarlier = picks.filter(({ on }) => on.first < soonest.on.first);
+  if (maybeEarlier.length === 0) return certain(soonest);
+  const first = maybeEarlier.map(({ on }) => on.first).sort()[0] ?? soonest.on.first;
+  const { last } = soonest.on;
+  return {
+    picked_on: { kind: 'span', first, last, text: `${first}..${last}` },
+    planting: null,
+    days_from_planting: null,
+    about: false,
+    keys: [soonest, ...maybeEarlier].map(({ key }) => key),
+  };
+}
 
-function picksOf(planting: Planting): FirstPick[] {
+function certain({ planting, key, on }: Pick): FirstPick {
+  const planted = planting.planted_on;
+  const isDay = (date: Dated): boolean => date.kind === 'day' || date.kind === 'about';
+  const known = planted.first !== null && isDay(planted) && isDay(on);
+  return {
+    picked_on: on,
+    planting,
+    days_from_planting: known ? daysBetween(planted.first, on.first) : null,
+    about: on.kind === 'about' || planted.kind === 'about',
+    keys: [planting.key, key],
+  };
+}
+
+function picksOf(planting: Planting): Pick[] {
   const told = [
     ...planting.fruits.filter(wasRipe).flatMap(({ key, pick }) => (pick ? [{ key, picked_on: pick.picked_on }] : [])),
     ...planting.pickings.filter(({ count }) => count > 0),
   ];
-  return told.flatMap(({ key, picked_on }) =>
-    picked_on.kind === 'day' || picked_on.kind === 'about'
-      ? [
-          {
-            planting,
-            on: picked_on.first,
-            picked_on,
-            days_from_planting: daysFrom(planting.planted_on, picked_on.first),
-            keys: [planting.key, key],
-          },
-        ]
-      : [],
-  );
+  return told.flatMap(({ key, picked_on }) => (picked_on.first === null ? [] : [{ planting, key, on: picked_on }]));
 }
 
 /** Picked because it was ripe, or with no reason written; not one that the knife found unripe. */
 const wasRipe = ({ fate, pick, cut }: Fruit): boolean =>
   fate === 'picked' && (pick?.reason ?? 'ripe') === 'ripe' && cut?.state !== 'unripe';
-
-const daysFrom = (planted: Dated, picked: Day): number | null =>
-  planted.kind === 'day' || planted.kind === 'about' ? daysBetween(planted.first, picked) : null;

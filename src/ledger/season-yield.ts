@@ -1,5 +1,6 @@
 import type { Day } from '../day.ts';
 import type { Crop, Garden, Planting, Season, Spot, Variety } from '../garden/garden.ts';
+import { naturally } from '../natural-order.ts';
 import type { Bases } from './bases.ts';
 import { type Comparison, compare } from './comparison.ts';
 import { MEASURES, type Measure } from './measure.ts';
@@ -84,7 +85,7 @@ function cropYield(account: SeasonAccount, crop: Crop, varieties: readonly Varie
 
 function spotYields(account: SeasonAccount): SpotYield[] {
   const { plantings: all } = account.season;
-  const spots = [...new Map(all.map(({ spot }) => [spot.id, spot])).values()].sort((a, b) => (a.id < b.id ? -1 : 1));
+  const spots = [...new Map(all.map(({ spot }) => [spot.id, spot])).values()].sort((a, b) => naturally(a.id, b.id));
   return spots.map((spot) => {
     const plantings = all.filter((planting) => planting.spot.id === spot.id);
     return { spot, plantings, totals: totalsOf(account, `spot.${spot.id}`, plantings) };

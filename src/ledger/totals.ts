@@ -107,13 +107,18 @@ function totalOf(harvests: readonly (Harvest | null)[], measure: Measure): { tal
   const recorded = harvests.filter((harvest) => harvest !== null);
   const tally = recorded.length > 0 ? addTallies(recorded.map((harvest) => tallyOf(harvest, measure))) : NOTHING;
   if (recorded.length === 0) return { tally, reason: because('no-harvest-record') };
-  if (tally.told === 0 && tally.of > 0)
+  // A split fruit's sound mass is known to be nothing; that does not make a mass of sound ones nobody weighed.
+  const unweighed =
+    measure === 'sound_kg' && recorded.every(isUnweighed) && recorded.some(({ sound }) => sound.sum > 0);
+  if ((tally.told === 0 && tally.of > 0) || unweighed)
     return { tally, reason: because(isMass(measure) ? 'none-weighed' : 'condition-missing', { of: tally.of }) };
   const missing = harvests.length - recorded.length;
   if (!isComplete(tally) || missing > 0)
     return { tally, reason: because('at-least', { told: tally.told, of: tally.of, missing }) };
   return { tally, reason: recorded.some(({ about }) => about) ? because('about') : null };
 }
+
+const isUnweighed = ({ mass_kg }: Harvest): boolean => mass_kg.told === 0;
 
 const methodOf = (harvests: readonly (Harvest | null)[]): string =>
   harvests.some((harvest) => harvest && harvest.planting.fruits.length > 0 && harvest.planting.pickings.length > 0)

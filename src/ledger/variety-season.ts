@@ -1,4 +1,4 @@
-import { because, type Figure, type FigureUnit } from '../figure.ts';
+import { because, type Figure, type FigureUnit, type Reason } from '../figure.ts';
 import type { Planting, Variety } from '../garden/garden.ts';
 import type { Bases } from './bases.ts';
 import { type FirstPick, firstPickOf } from './first-pick.ts';
@@ -46,6 +46,7 @@ function varietySeason(variety: Variety, { season }: SeasonYield, crop: CropYiel
     value: number | null,
     keys: readonly string[],
     why: string,
+    remark: Reason | null = null,
   ): Figure => ({
     id: `variety.${variety.id}.${season.slug}.${name}`,
     value,
@@ -57,7 +58,7 @@ function varietySeason(variety: Variety, { season }: SeasonYield, crop: CropYiel
     method: 'single-record',
     source: null,
     basis: bases.of(keys),
-    reason: value === null ? because(why) : null,
+    reason: value === null ? because(why) : remark,
   });
   const weighed = plantings
     .flatMap(({ fruits }) => fruits)
@@ -91,6 +92,7 @@ function varietySeason(variety: Variety, { season }: SeasonYield, crop: CropYiel
       first?.days_from_planting ?? null,
       first?.keys ?? [],
       first ? 'planting-day-unknown' : 'no-ripe-pick',
+      first?.about ? because('about') : null,
     ),
   };
 }

@@ -17,6 +17,7 @@ export function createFilters(format: Format, messages: Messages): Filters {
   const markdown = new MarkdownIt({ html: false, linkify: false, typographer: true }).disable(['image', 'link']);
   return {
     digits: (figure: Figure) => told(figure, format.digits),
+    tenths: (figure: Figure) => told(figure, format.tenths),
     amount: (figure: Figure) => told(figure, format.amount),
     range: (figure: Figure) => (figure.interval ? format.range(figure.interval, figure.unit) : ''),
     between: (interval: Interval, unit: FigureUnit) => format.range(interval, unit),
@@ -31,6 +32,7 @@ export function createFilters(format: Format, messages: Messages): Filters {
     day: (value: Day) => format.day(value),
     day_year: (value: Day) => format.dayYear(value),
     dated: (value: Dated) => format.dated(value),
+    dated_short: (value: Dated) => format.datedShort(value),
     css_text: (text: string) => `"${text.replace(/["\\\n<>&]/g, (sign) => `\\${sign.codePointAt(0)?.toString(16)} `)}"`,
     prose: (text: string) => markdown.renderInline(text),
   };

@@ -13,8 +13,9 @@ export interface Gap {
 /** The stretches of a window in which something was not read, the first first. */
 export function gapsOf({ first, days }: Window): Gap[] {
   const gaps: Gap[] = [];
+  const hasThermometer = days.some((day) => day !== null && (day.tmax_c !== null || day.tmin_c !== null));
   for (const [index, day] of days.entries()) {
-    const lacks = lackOf(day);
+    const lacks = lackOf(day, hasThermometer);
     if (lacks === null) continue;
     const date = addDays(first, index);
     const before = gaps.at(-1);
@@ -25,9 +26,10 @@ export function gapsOf({ first, days }: Window): Gap[] {
   return gaps;
 }
 
-function lackOf(day: WeatherDay | null): Gap['lacks'] | null {
+/** A garden without a thermometer lacks no temperature. */
+function lackOf(day: WeatherDay | null, hasThermometer: boolean): Gap['lacks'] | null {
   const rain = day !== null && (day.rain_mm !== null || day.rain !== null);
-  const temperature = day !== null && day.tmax_c !== null && day.tmin_c !== null;
+  const temperature = day !== null && (!hasThermometer || (day.tmax_c !== null && day.tmin_c !== null));
   if (rain && temperature) return null;
   if (!rain && !temperature) return 'all';
   return rain ? 'temperature' : 'rain';

@@ -4,7 +4,7 @@ import type { Facts } from '../../../src/book/chapter.ts';
 import type { Day } from '../../../src/day.ts';
 import { aprilRows, weatherOf } from '../../ledger/weather/gate-weather.ts';
 
-const facts = (today: string): Facts => ({ today: today as Day }) as Facts;
+const facts = (today: string): Facts => ({ today: today as Day, garden: { about: { weather: null } } }) as Facts;
 
 /** The page's model of April 2025 beside four or more other Aprils, each of one warmth and rain. */
 function april(others: readonly (readonly [rain: number, tmax: number])[], own: readonly [number, number]) {
