@@ -1,0 +1,53 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { htmlPages } from '../site/built.ts';
+import { chromiumOrSay, openChromium } from '../site/chromium.ts';
+import { type Shelf, shelve, type Visit, visit } from './browsing.ts';
+import { GARDENS, siteOf } from './garden-list.ts';
+
+const path = chromiumOrSay('eight gardens in a browser: accessibility, widths, paper');
+/** For tests that open every page: a busy machine takes several times what an idle one does. */
+const LONG = 120_000;
+
+// ISO 216: A4 is 210 × 297 mm, 595 × 842 pt. ANSI/ASME Y14.1: Letter is 8.5 × 11 in, 612 × 792 pt.
+// @page leaves 17 mm free on the left and on the right.
+const PAPER = { A4: { size: '595x842', printSpaceMm: 176 }, Letter: { size: '612x792', printSpaceMm: 181.9 } };
+
+/** A telephone and a desk. */
+const WIDTHS = [360, 1100];
+
+describe.skipIf(path === null)('in a browser', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await openChromium(path ?? '');
+  }, LONG);
+  afterAll(() => browser?.close());
+
+  describe.each(GARDENS)('the garden $name', ({ name, edition, paper, sheets }) => {
+    let shelf: Shelf;
+    let visits: Visit[] = [];
+    beforeAll(async () => {
+      const site = await siteOf(name);
+      shelf = shelve(site);
+      const { printSpaceMm } = PAPER[paper];
+      visits = await Promise.all(
+        htmlPages(site).map(([page]) => visit(browser, shelf, page, { widths: WIDTHS, printSpaceMm })),
+      );
+    }, LONG);
+    afterAll(() => shelf?.clear());
+
+    test('is readable by anybody, on a telephone and at a desk', () => {
+      expect(visits.length).toBeGreaterThanOrEqual(9);
+      expect(visits.flatMap(({ page, onScreen }) => onScreen.map((fault) => `${page}: ${fault}`))).toEqual([]);
+    });
+
+    test(`prints as a ${edition} book of ${sheets.least} to ${sheets.most} sheets of ${paper}`, () => {
+      expect(visits.filter(({ sizes }) => sizes.join() !== PAPER[paper].size)).toEqual([]);
+      expect(visits.filter(({ cutOff }) => cutOff.length > 0)).toEqual([]);
+      const told = visits.map(({ page, sheets: count }) => `${page} ${count}`).join(', ');
+      const sum = visits.reduce((total, { sheets: count }) => total + count, 0);
+      expect(sum, told).toBeGreaterThanOrEqual(sheets.least);
+      expect(sum, told).toBeLessThanOrEqual(sheets.most);
+    });
+  });
+});
