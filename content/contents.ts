@@ -2,6 +2,7 @@ import type { Chapter } from '../src/book/chapter.ts';
 import { cautions } from './cautions/chapter.ts';
 import { colophon } from './colophon/chapter.ts';
 import { front } from './front/chapter.ts';
+import { maturity } from './maturity/chapter.ts';
 import { methods } from './methods/chapter.ts';
 import { records } from './records/chapter.ts';
 import { variety } from './variety/chapter.ts';
@@ -13,6 +14,7 @@ export const contents: readonly Chapter[] = [
   front,
   yieldChapter,
   variety,
+  maturity,
   weather,
   methods,
   cautions,

@@ -16,6 +16,14 @@ export interface FirstPick {
   readonly keys: readonly string[];
 }
 
+/** The date of the last ripe fruit off some plantings, by the end of what is known of it; null when none is dated. */
+export function lastPickOf(plantings: readonly Planting[]): Dated | null {
+  return plantings
+    .flatMap(picksOf)
+    .map(({ on }) => on)
+    .reduce<Pick['on'] | null>((last, on) => (last === null || on.last > last.last ? on : last), null);
+}
+
 interface Pick {
   readonly planting: Planting;
   readonly key: string;
@@ -65,6 +73,9 @@ function picksOf(planting: Planting): Pick[] {
   return told.flatMap(({ key, picked_on }) => (picked_on.first === null ? [] : [{ planting, key, on: picked_on }]));
 }
 
-/** Picked because it was ripe, or with no reason written; not one that the knife found unripe. */
-const wasRipe = ({ fate, pick, cut }: Fruit): boolean =>
-  fate === 'picked' && (pick?.reason ?? 'ripe') === 'ripe' && cut?.state !== 'unripe';
+/** Found ripe or over when cut, else picked because it was ripe or with no reason written. */
+function wasRipe({ fate, pick, cut }: Fruit): boolean {
+  if (fate !== 'picked') return false;
+  const state = cut?.state ?? null;
+  return state === null ? (pick?.reason ?? 'ripe') === 'ripe' : state !== 'unripe';
+}

@@ -1,6 +1,7 @@
 import type { Day } from '../day.ts';
 import type { Garden } from '../garden/garden.ts';
 import { type Bases, createBases } from './bases.ts';
+import { type SeasonMaturity, seasonMaturity } from './maturity/season-maturity.ts';
 import { type SeasonYield, seasonYield } from './season-yield.ts';
 import { type VarietySeason, varietySeasons } from './variety-season.ts';
 import { type SeasonWeather, seasonWeather } from './weather/season-weather.ts';
@@ -12,6 +13,8 @@ export interface Ledger {
   readonly yields: readonly SeasonYield[];
   /** By variety id: every season it was planted in, the first first. */
   readonly varieties: ReadonlyMap<string, readonly VarietySeason[]>;
+  /** By season, the first first. */
+  readonly maturity: readonly SeasonMaturity[];
   /** By season slug. */
   readonly weather: ReadonlyMap<string, SeasonWeather>;
 }
@@ -19,12 +22,13 @@ export interface Ledger {
 /** `today` is null before the first season, when there is nothing to compute. */
 export function openLedger(garden: Garden, today: Day | null): Ledger {
   const bases = createBases();
-  if (today === null) return { bases, yields: [], varieties: new Map(), weather: new Map() };
+  if (today === null) return { bases, yields: [], varieties: new Map(), maturity: [], weather: new Map() };
   const yields = garden.seasons.map((season) => seasonYield(garden, season, today, bases));
   const weather = garden.seasons.flatMap((season) => {
     const found = seasonWeather(garden, season, today, bases);
     return found ? [[season.slug, found] as const] : [];
   });
   const varieties = garden.varieties.map((variety) => [variety.id, varietySeasons(variety, yields, bases)] as const);
-  return { bases, yields, varieties: new Map(varieties), weather: new Map(weather) };
+  const maturity = garden.seasons.map((season) => seasonMaturity(garden, season, today, bases));
+  return { bases, yields, maturity, varieties: new Map(varieties), weather: new Map(weather) };
 }

@@ -1,7 +1,8 @@
+import type { Dated } from '../dated.ts';
 import { because, type Figure, type FigureUnit, type Reason } from '../figure.ts';
 import type { Planting, Variety } from '../garden/garden.ts';
 import type { Bases } from './bases.ts';
-import { type FirstPick, firstPickOf } from './first-pick.ts';
+import { type FirstPick, firstPickOf, lastPickOf } from './first-pick.ts';
 import { mainMeasure } from './main-measure.ts';
 import type { Measure } from './measure.ts';
 import type { CropYield, SeasonYield } from './season-yield.ts';
@@ -24,6 +25,7 @@ export interface VarietySeason {
   readonly most_sugar: Figure;
   readonly first_pick: FirstPick | null;
   readonly first_pick_days: Figure;
+  readonly last_picked_on: Dated | null;
 }
 
 /** Every season a variety was planted in, the first first. */
@@ -85,6 +87,7 @@ function varietySeason(variety: Variety, { season }: SeasonYield, crop: CropYiel
     heaviest: figure('heaviest_kg', 'kg', largest(weighed), keysOf(weighed), 'none-weighed'),
     least_sugar: figure('least_brix', 'brix', smallest(tasted), keysOf(tasted), 'none-metered'),
     most_sugar: figure('most_brix', 'brix', largest(tasted), keysOf(tasted), 'none-metered'),
+    last_picked_on: lastPickOf(plantings),
     first_pick: first,
     first_pick_days: figure(
       'first_pick_days',

@@ -19,6 +19,15 @@ const boundsSchema = record({
   source: reference('Source'),
 });
 
+/** What heat counts for the crop. Sources disagree on the base: `base_c` is a setting inside their range, not a fact. */
+const heatSchema = record({
+  base_c: amount({ min: -10, max: 30, about: false }).meta({ title: 'Base, °C' }),
+  base_low_c: amount({ min: -10, max: 30, about: false }).meta({ title: 'Lowest base of the sources, °C' }),
+  base_high_c: amount({ min: -10, max: 30, about: false }).meta({ title: 'Highest base of the sources, °C' }),
+  cap_c: amount({ min: 10, max: 60, about: false }).meta({ title: 'Cap, °C' }),
+  sources: z.array(reference('Source')).meta({ title: 'Sources' }),
+});
+
 /** Traits of a crop. Code asks for traits, never for a name. One map. */
 export const cropSchema = record({
   id: id('Crop'),
@@ -26,6 +35,7 @@ export const cropSchema = record({
   plurals: z.record(z.string(), text('Name of many', 40)).meta({ title: 'Plural names by language' }),
   slip: choice(['full', 'forced', 'none', 'varies'], { title: 'Slip' }),
   fruit_on_ground: yesNo({ title: 'Fruit lies on the ground' }),
+  heat: heatSchema.optional().meta({ title: 'Heat' }),
   bounds: boundsSchema.optional().meta({ title: 'Plausibility bounds' }),
   note,
 });

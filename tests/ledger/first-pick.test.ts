@@ -33,6 +33,7 @@ test('a fruit taken for another reason, or found unripe, is no first pick', () =
     fruit('F1', 'P1', 'pick: {picked_on: 2025-07-20, reason: damage}'),
     fruit('F2', 'P1', 'pick: {picked_on: 2025-07-25, reason: ripe}, cut: {cut_on: 2025-07-25, state: unripe}'),
     fruit('F3', 'P2', 'pick: {picked_on: 2025-08-01}, cut: {cut_on: 2025-08-02, state: prime}'),
+    fruit('F5', 'P2', 'pick: {picked_on: 2025-07-30, reason: forecast}, cut: {cut_on: 2025-07-30, state: unripe}'),
     '- {id: F4, planting: P2, fate: lost, end: {ended_on: 2025-07-10, lost_to: animal}}\n',
   ].join('');
   expect(first({ fruits })).toMatchObject({
@@ -68,6 +69,11 @@ test('a basket of none is no pick, an unknown day no first, and a planting month
   const plantings = planting('P1', 'S1').replace('2025-05-20', '2025-05');
   const fruits = fruit('F1', 'P1', 'pick: {picked_on: 2025-08-09}');
   expect(first({ plantings, fruits })).toMatchObject({ picked_on: { text: '2025-08-09' }, days_from_planting: null });
+});
+
+test('a fruit picked before rain and found prime was ripe all the same', () => {
+  const cut = 'pick: {picked_on: 2025-07-30, reason: forecast}, cut: {cut_on: 2025-07-30, state: prime}';
+  expect(first({ fruits: fruit('F1', 'P1', cut) })).toMatchObject({ picked_on: { text: '2025-07-30' } });
 });
 
 test('of one day the planting first in the alphabet’s order', () => {

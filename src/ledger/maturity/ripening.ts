@@ -1,0 +1,34 @@
+import type { Dated } from '../../dated.ts';
+import type { Day } from '../../day.ts';
+import type { Fruit } from '../../garden/garden.ts';
+
+/** What is known of when a fruit was ripe: only a cut shows it, and a fruit picked as ripe is taken at its keeper's word. */
+export interface Ripening {
+  /**
+   * ripe: just ripe or prime when cut, or picked as ripe and not cut.
+   * over: past it when cut, so ripe some time before.
+   * not-yet: unripe when cut, or lost, thinned, left or picked for another reason while nobody could know.
+   */
+  readonly kind: 'ripe' | 'over' | 'not-yet';
+  /** When it was picked or ended; for a fruit still growing, the day of the book. */
+  readonly on: Dated;
+  /** Cut and looked into, or only called. */
+  readonly seen: boolean;
+}
+
+/** Null when the day of it is not known at all. */
+export function ripeningOf(fruit: Fruit, today: Day): Ripening | null {
+  const on = endOf(fruit, today);
+  if (on === null || on.first === null) return null;
+  const state = fruit.cut?.state ?? null;
+  if (state !== null) return { kind: KINDS[state], on, seen: true };
+  const called = fruit.fate === 'picked' && (fruit.pick?.reason ?? 'ripe') === 'ripe';
+  return { kind: called ? 'ripe' : 'not-yet', on, seen: false };
+}
+
+const KINDS = { unripe: 'not-yet', 'just-ripe': 'ripe', prime: 'ripe', over: 'over' } as const;
+
+function endOf({ fate, pick, end, cut }: Fruit, today: Day): Dated | null {
+  if (fate === 'growing') return { kind: 'day', first: today, last: today, text: today };
+  return pick?.picked_on ?? end?.ended_on ?? cut?.cut_on ?? null;
+}
