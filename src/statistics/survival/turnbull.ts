@@ -13,6 +13,8 @@ const MOST_STEPS = 1000;
 const AT_REST = 1e-12;
 /** How far, relative to the number of observations, a place may seem to raise the likelihood by rounding alone. */
 const ROUNDING = 1e-9;
+/** A share below this is nothing: where holding a little is as likely as holding none, Newton's step leaves a rounding. */
+const NOTHING = 1e-10;
 
 export interface Mass {
   readonly place: Place;
@@ -30,7 +32,7 @@ export function turnbull(observations: readonly RipeTime[]): Mass[] {
   const shares = likeliestShares(covers, places.length);
   return places.flatMap((place, index) => {
     const share = shares[index] ?? 0;
-    return share > 0 ? [{ place, share }] : [];
+    return share > NOTHING ? [{ place, share }] : [];
   });
 }
 

@@ -57,6 +57,7 @@ turnbull <- function(data) {
   covers <- outer(seq_along(low), seq_along(times), function(i, j) {
     (times[j] > low[i] & times[j] <= high[i]) | (low[i] == high[i] & times[j] == low[i])
   })
+  survfit_likelihood <- sum(log(covers %*% mass))
   rounds <- 0
   repeat {
     chance <- as.vector(covers %*% mass)
@@ -69,6 +70,7 @@ turnbull <- function(data) {
   list(
     observations = data,
     survfit = data.frame(time = fit$time, remaining = fit$surv),
+    survfit_log_likelihood = unbox(survfit_likelihood),
     polished = data.frame(time = fit$time, remaining = pmax(0, 1 - cumsum(mass)[seq_along(fit$time)])),
     log_likelihood = unbox(sum(log(covers %*% mass))),
     rounds = unbox(rounds)
@@ -86,10 +88,14 @@ looks <- list(
   `weekly` = looks_register(20, 7, 0, 0), `weekly, some lost` = looks_register(25, 7, 0.3, 0),
   `every third day` = looks_register(30, 3, 0.1, 0), `daily` = looks_register(15, 1, 0.2, 0),
   `some exact` = looks_register(25, 5, 0.2, 0.3), `mostly exact` = looks_register(18, 4, 0.2, 0.8),
-  `few` = looks_register(5, 7, 0.2, 0), `fortnightly` = looks_register(40, 14, 0.2, 0.1),
+  `fortnightly` = looks_register(40, 14, 0.2, 0.1),
   `large` = looks_register(120, 4, 0.2, 0.1),
   # Ends that touch: an exact time at the end of one look, at the beginning of another, and at a loss.
-  `ends that touch` = data.frame(low = c(35, 38, 38, 41, NA, 38, 35), high = c(38, 38, 41, NA, 38, NA, 41))
+  `ends that touch` = data.frame(low = c(35, 38, 38, 41, NA, 38, 35), high = c(38, 38, 41, NA, 38, NA, 41)),
+  # A place that Newton's method empties on its way and has to fill again.
+  `emptied too soon` = data.frame(
+    low = c(11, 3, 4, 2, 16, 7, 0, 7, 18, 15, 9, 0), high = c(16, 9, 6, 8, 22, 10, 6, 12, 19, 20, 13, 1)
+  )
 )
 
 oracle <- list(

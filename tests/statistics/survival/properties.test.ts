@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { kaplanMeier } from '../../../src/statistics/survival/kaplan-meier.ts';
 import type { RipeTime } from '../../../src/statistics/survival/ripe-time.ts';
 import { type Mass, turnbull } from '../../../src/statistics/survival/turnbull.ts';
+import oracle from '../../published/survival/oracle.json' with { type: 'json' };
 import { between, estimated, exact, lost, overripe } from './estimate.ts';
 
 const SEEDED = { seed: 20250812, numRuns: 300 };
@@ -106,6 +107,16 @@ it('gives the same bits for the same observations in any order', () => {
     }),
     SEEDED,
   );
+});
+
+it('every fruit twice changes nothing', () => {
+  const same = (observations: readonly RipeTime[]): void => {
+    const [once, twice] = [turnbull(observations), turnbull([...observations, ...observations])];
+    expect(twice.map(({ place }) => place)).toEqual(once.map(({ place }) => place));
+    for (const [index, { share }] of once.entries()) expect(twice[index]?.share).toBeCloseTo(share, 10);
+  };
+  fc.assert(fc.property(anything, same), SEEDED);
+  same(oracle.looks['emptied too soon'].observations);
 });
 
 it('moves and stretches with time', () => {

@@ -45,6 +45,16 @@ describe('where ends touch, worked by hand', () => {
       [3, 5, 0.5],
     ]);
   });
+  it('a place that might as well hold nothing holds nothing', () => {
+    // With a, b, c at 1, in (1,2], in (2,3]: log a + log (a + b) + log (b + c) + log c, greatest at a = c = 1/2, flat in b.
+    const looks = [exact(1), overripe(2), lost(1), between(2, 3)];
+    for (const twice of [looks, [...looks, ...looks]]) {
+      expect(spans(twice)).toEqual([
+        [1, 1, 0.5],
+        [2, 3, 0.5],
+      ]);
+    }
+  });
   it('a place that some observations cover may hold nothing', () => {
     // Two of six, (1,4] and (3,6], cover (3,4]; with halves at the ends its slope is 2 / 0.5 = 4, below the 6 it needs.
     const looks = [between(1, 2), between(1, 2), between(1, 4), between(3, 6), between(5, 6), between(5, 6)];
