@@ -4,6 +4,7 @@ import { colophon } from './colophon/chapter.ts';
 import { front } from './front/chapter.ts';
 import { maturity } from './maturity/chapter.ts';
 import { methods } from './methods/chapter.ts';
+import { rain } from './rain/chapter.ts';
 import { records } from './records/chapter.ts';
 import { variety } from './variety/chapter.ts';
 import { weather } from './weather/chapter.ts';
@@ -15,6 +16,7 @@ export const contents: readonly Chapter[] = [
   yieldChapter,
   variety,
   maturity,
+  rain,
   weather,
   methods,
   cautions,

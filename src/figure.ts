@@ -21,6 +21,8 @@ export type FigureUnit =
   /** Place among years, 1 the highest. */
   | 'place'
   | 'brix'
+  /** A slope of sugar on rain; printed for ten of them. */
+  | 'brix_per_mm'
   | 'of_ten';
 
 /** How far a figure may be carried: what happened, another spot of this summer, or a next summer here. */

@@ -54,6 +54,7 @@ const PRINT_UNITS: Record<UnitSystem, Record<FigureUnit, PrintUnit>> = {
     m2: scaled('m²', 1, same),
     mm: scaled('mm', 0, same),
     c: { ...scaled('°C', 1, same), trim: true },
+    brix_per_mm: scaled('°Brix for 10\u00a0mm', 2, (value) => 10 * value),
     mean_c: scaled('°C', 1, same),
     c_days: scaled('°C·days', 0, same),
   },
@@ -66,6 +67,7 @@ const PRINT_UNITS: Record<UnitSystem, Record<FigureUnit, PrintUnit>> = {
     m2: scaled('ft²', 0, squareFeet),
     mm: scaled('in', 1, (value) => fromSi('rain', 'in', value)),
     c: { ...scaled('°F', 1, (value) => fromSi('temperature', 'f', value)), trim: true },
+    brix_per_mm: scaled('°Brix an inch', 2, (value) => 25.4 * value),
     mean_c: scaled('°F', 1, (value) => fromSi('temperature', 'f', value)),
     c_days: scaled('°F·days', 0, (value) => fromSi('temperature', 'f', value) - fromSi('temperature', 'f', 0)),
   },
@@ -79,6 +81,7 @@ const RATES: readonly FigureUnit[] = [
   'kg_per_m2',
   'brix',
   'mean_c',
+  'brix_per_mm',
 ];
 
 export interface Format {

@@ -138,7 +138,7 @@ test('nothing is silenced and nothing is any', () => {
 const PACKAGES: Readonly<Record<string, RegExp>> = {
   leaf: /^$/,
   agronomy: /^$/,
-  statistics: /^(jstat|ml-matrix)$/,
+  statistics: /^(jstat|ml-matrix|pure-rand\/.*)$/,
   charts: /^vega-lite$/,
   records: /^zod$/,
   reading: /^(yaml|csv-parse\/sync|zod)$/,

@@ -2,6 +2,7 @@ import type { Day } from '../day.ts';
 import type { Garden } from '../garden/garden.ts';
 import { type Bases, createBases } from './bases.ts';
 import { type SeasonMaturity, seasonMaturity } from './maturity/season-maturity.ts';
+import { type CropRain, cropRains } from './rain-sugar/crop-rain.ts';
 import { type SeasonYield, seasonYield } from './season-yield.ts';
 import { type VarietySeason, varietySeasons } from './variety-season.ts';
 import { type SeasonWeather, seasonWeather } from './weather/season-weather.ts';
@@ -15,6 +16,8 @@ export interface Ledger {
   readonly varieties: ReadonlyMap<string, readonly VarietySeason[]>;
   /** By season, the first first. */
   readonly maturity: readonly SeasonMaturity[];
+  /** By crop, in the order of their ids; over all seasons. */
+  readonly rain: readonly CropRain[];
   /** By season slug. */
   readonly weather: ReadonlyMap<string, SeasonWeather>;
 }
@@ -22,7 +25,7 @@ export interface Ledger {
 /** `today` is null before the first season, when there is nothing to compute. */
 export function openLedger(garden: Garden, today: Day | null): Ledger {
   const bases = createBases();
-  if (today === null) return { bases, yields: [], varieties: new Map(), maturity: [], weather: new Map() };
+  if (today === null) return { bases, yields: [], varieties: new Map(), maturity: [], rain: [], weather: new Map() };
   const yields = garden.seasons.map((season) => seasonYield(garden, season, today, bases));
   const weather = garden.seasons.flatMap((season) => {
     const found = seasonWeather(garden, season, today, bases);
@@ -30,5 +33,12 @@ export function openLedger(garden: Garden, today: Day | null): Ledger {
   });
   const varieties = garden.varieties.map((variety) => [variety.id, varietySeasons(variety, yields, bases)] as const);
   const maturity = garden.seasons.map((season) => seasonMaturity(garden, season, today, bases));
-  return { bases, yields, maturity, varieties: new Map(varieties), weather: new Map(weather) };
+  return {
+    bases,
+    yields,
+    maturity,
+    rain: cropRains(garden, bases),
+    varieties: new Map(varieties),
+    weather: new Map(weather),
+  };
 }

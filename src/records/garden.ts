@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { amount } from './field/amount.ts';
 import { choice } from './field/choice.ts';
 import { count } from './field/count.ts';
 import { degrees } from './field/degrees.ts';
@@ -72,6 +73,12 @@ const heatUnitsSchema = record({
   ...quantity('temperature')('cap', { min: 10, max: 60 }, { title: 'Cap', about: false }),
 });
 
+/** How rain is held against sugar; a blank takes the house's choice. */
+const sugarSchema = record({
+  rain_days: count({ title: 'Days of rain before picking', max: 14, about: false }).optional(),
+  tongue_brix: amount({ min: 0.1, max: 5, about: false }).meta({ title: 'What a tongue can tell, °Brix' }).optional(),
+});
+
 /** The garden itself: where it lies, how its book is printed, and the places things grow in. One map. */
 export const gardenSchema = record({
   name: text('Name', 80),
@@ -83,6 +90,7 @@ export const gardenSchema = record({
   weather: weatherSchema.optional(),
   thresholds: thresholdsSchema.optional(),
   heat_units: heatUnitsSchema.optional(),
+  sugar: sugarSchema.optional(),
   beds: z.array(bedSchema).optional().meta({ title: 'Beds' }),
   spots: z.array(spotSchema).meta({ title: 'Spots' }),
   note,

@@ -1,0 +1,33 @@
+import { because, type Reason } from '../../figure.ts';
+import { evidenceOf, tooLittle } from './evidence.ts';
+import { type RainSlope, rainSlope } from './rain-slope.ts';
+import type { SugarReading } from './reading.ts';
+
+/** Above this half width a slope says nothing of use. */
+const WIDEST_HALF_BRIX_PER_10MM = 1;
+
+/** A slope that may be printed, or why none may. */
+export interface PrintedSlope {
+  readonly fit: RainSlope | null;
+  readonly reason: Reason | null;
+}
+
+/** The slope of some readings, where they can tell one. */
+export function printedSlope(readings: readonly SugarReading[], evidence = evidenceOf(readings)): PrintedSlope {
+  const little = tooLittle(evidence);
+  if (little) return { fit: null, reason: little };
+  const found = rainSlope(readings);
+  if ('cannot' in found) return { fit: null, reason: because('no-rain-fit', { why: found.cannot.code }) };
+  const half = (10 * (found.interval.high - found.interval.low)) / 2;
+  if (half > WIDEST_HALF_BRIX_PER_10MM) return { fit: null, reason: because('too-wide') };
+  return { fit: found, reason: null };
+}
+
+/** The same by another of WINDOWS, from the fruits that have it. */
+export function slopeOfWindow(readings: readonly SugarReading[], index: number): PrintedSlope {
+  const read = readings.flatMap((one) => {
+    const rain_mm = one.windows[index] ?? null;
+    return rain_mm === null ? [] : [{ ...one, rain_mm }];
+  });
+  return printedSlope(read);
+}
