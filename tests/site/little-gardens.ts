@@ -84,8 +84,7 @@ export const LITTLE_GARDENS: Readonly<Record<string, Readonly<Record<string, str
       '- {id: F2, planting: P1, fate: picked, pick: {picked_on: 2025-08-12}}\n',
       '- {id: F3, planting: P3, fate: picked, set: {set_on: 2025-07-01}, pick: {picked_on: 2025-08-12}}\n',
       ...[4, 5, 6].map(
-        (id) =>
-          `- {id: F${id}, planting: P3, fate: left, set: {set_on: 2025-07-01}, end: {ended_on: 2025-09-12}}\n`,
+        (id) => `- {id: F${id}, planting: P3, fate: left, set: {set_on: 2025-07-01}, end: {ended_on: 2025-09-12}}\n`,
       ),
     ].join(''),
   }),
