@@ -2,6 +2,7 @@
 # fixed column, for tests/statistics/mixed-model/oracle.test.ts. The tests read the file and need no R.
 # Run in this folder: Rscript make.R
 # (Debian: r-base-core, r-cran-lme4, r-cran-pbkrtest, r-cran-numderiv, r-cran-jsonlite)
+# Runs differ from about the tenth digit on: the differences below are taken at the edge of rounding.
 #
 # Published measurements, from the copies in lme4:
 #   dyestuff    Davies & Goldsmith 1972, Statistical Methods in Research and Production, 4th ed., table 6.1
