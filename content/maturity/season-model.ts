@@ -22,6 +22,7 @@ export interface CropModel {
   readonly rows: readonly Row[];
   /** At least one fruit has a set day or a size it was first seen at. */
   readonly from_set: boolean;
+  readonly has_register: boolean;
   readonly sown_told: boolean;
   readonly heat_told: boolean;
   readonly heat_settings: HeatSettings | null;
@@ -89,6 +90,7 @@ function cropModel(facts: Facts, season: SeasonMaturity, crop: Crop, varieties: 
     names: cropNames(crop, facts.garden.about.locale),
     rows,
     from_set: rows.some(({ from_set }) => (from_set?.n ?? 0) > 0),
+    has_register: rows.some(({ set }) => set !== null),
     sown_told: rows.some(({ from_sowing }) => (from_sowing?.n ?? 0) > 0),
     heat_told: rows.some(({ heat }) => heat !== null && heat.middle.value !== null),
     heat_settings: found?.heat_settings ?? null,

@@ -1,10 +1,7 @@
-import type { Column, Table } from '../../src/book/table.ts';
-import type { FigureUnit } from '../../src/figure.ts';
+import { column, type Table } from '../../src/book/table.ts';
 import type { Crop, Season } from '../../src/garden/garden.ts';
 import type { SeasonMaturity } from '../../src/ledger/maturity/season-maturity.ts';
 import { ORIGINS, type VarietyMaturity } from '../../src/ledger/maturity/variety-maturity.ts';
-
-const column = (key: string, title: string, unit: FigureUnit | null = null): Column => ({ key, title, unit });
 
 /** Every variety by every origin, in days and in heat, each heat with its method, base and cap. */
 export function maturityTable({ season, crops }: SeasonMaturity): Table {

@@ -1,9 +1,6 @@
-import type { Column, Table } from '../../src/book/table.ts';
-import type { FigureUnit } from '../../src/figure.ts';
+import { column, type Table } from '../../src/book/table.ts';
 import type { CropRain } from '../../src/ledger/rain-sugar/crop-rain.ts';
 import { WINDOWS } from '../../src/ledger/rain-sugar/reading.ts';
-
-const column = (key: string, title: string, unit: FigureUnit | null = null): Column => ({ key, title, unit });
 
 /** Every ripe metered fruit with the rain before its picking. */
 export const readingsTable = ({ crop, readings, forecast, fit }: CropRain): Table => ({

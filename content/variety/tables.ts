@@ -1,10 +1,7 @@
 import type { Facts } from '../../src/book/chapter.ts';
-import type { Column, Table } from '../../src/book/table.ts';
-import type { FigureUnit } from '../../src/figure.ts';
+import { column, type Table } from '../../src/book/table.ts';
 import type { Variety } from '../../src/garden/garden.ts';
 import type { VarietySeason } from '../../src/ledger/variety-season.ts';
-
-const column = (key: string, title: string, unit: FigureUnit | null = null): Column => ({ key, title, unit });
 
 /** Every variety in every season it was planted in. */
 export function varietiesTable({ garden, ledger }: Facts): Table {

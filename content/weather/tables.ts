@@ -1,12 +1,9 @@
 import { HEAT_METHODS } from '../../src/agronomy/degree-days.ts';
-import type { Column, Table } from '../../src/book/table.ts';
+import { column, type Table } from '../../src/book/table.ts';
 import { addDays } from '../../src/day.ts';
-import type { FigureUnit } from '../../src/figure.ts';
 import { isEnough } from '../../src/ledger/weather/long-record.ts';
 import { heatOf, isSoaking, isWet, WEATHER_MEASURES } from '../../src/ledger/weather/measure.ts';
 import type { SeasonWeather } from '../../src/ledger/weather/season-weather.ts';
-
-const column = (key: string, title: string, unit: FigureUnit | null = null): Column => ({ key, title, unit });
 
 const slugOf = ({ season }: SeasonWeather): string => season.slug.toLowerCase();
 

@@ -1,11 +1,9 @@
-import type { Table } from '../../src/book/table.ts';
-import type { Figure, FigureUnit } from '../../src/figure.ts';
+import { column, type Table } from '../../src/book/table.ts';
+import type { Figure } from '../../src/figure.ts';
 import type { Comparison } from '../../src/ledger/comparison.ts';
 import { MEASURES, unitOf } from '../../src/ledger/measure.ts';
 import type { CropYield, SeasonYield } from '../../src/ledger/season-yield.ts';
 import type { Totals } from '../../src/ledger/totals.ts';
-
-const column = (key: string, title: string, unit: FigureUnit | null = null) => ({ key, title, unit });
 
 /** The mounds and means under a chart of varieties: one row a mound, then one row a variety. */
 export function moundsTable({ season }: SeasonYield, { crop }: CropYield, comparison: Comparison): Table {

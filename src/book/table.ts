@@ -34,6 +34,9 @@ export interface ForeignKey {
   readonly its: readonly string[];
 }
 
+/** A column of words, plain counts, or numbers of a unit. */
+export const column = (key: string, title: string, unit: FigureUnit | null = null): Column => ({ key, title, unit });
+
 /** A table as it is downloaded: full precision, SI, null where nothing is known. */
 export interface Table {
   /** Also its file name: `<id>.csv`. */

@@ -21,14 +21,15 @@ export function scaleFromZero(largest: number, unit: FigureUnit, format: Format)
   const step = stepFor(top);
   const count = Math.ceil(top / step - 1e-9);
   const ticks = Array.from({ length: count + 1 }, (_, index) => index * step);
-  const decimals = step < 1 ? Math.ceil(-Math.log10(step)) : 0;
-  const labels = ticks.map((tick) => format.decimal(tick, decimals));
+  const labels = ticks.map((tick) => format.decimal(tick, decimalsOf(step)));
   return {
     domain: [0, count * step * perPrint],
     values: ticks.map((tick) => tick * perPrint),
     labelExpr: `${JSON.stringify(labels)}[round(datum.value / ${step * perPrint})]`,
   };
 }
+
+const decimalsOf = (step: number): number => (step < 1 ? Math.ceil(-Math.log10(step)) : 0);
 
 /** From the whole step under the smallest value to the one past the largest. */
 export function scaleAround(
@@ -42,7 +43,7 @@ export function scaleAround(
   const step = stepFor(Math.max(high - low, 1), most);
   const [from, to] = [Math.floor(low / step), Math.max(Math.ceil(high / step), Math.floor(low / step) + 1)];
   const ticks = Array.from({ length: to - from + 1 }, (_, index) => (from + index) * step);
-  const labels = ticks.map((tick) => format.decimal(tick, 0));
+  const labels = ticks.map((tick) => format.decimal(tick, decimalsOf(step)));
   const perStep = toSi(step) - toSi(0);
   return {
     domain: [toSi(from * step), toSi(to * step)],
