@@ -18,14 +18,14 @@ const garden = (
 ): GardenOf => ({ name, edition, paper: 'A4', sheets: { least, most }, warnings: [], ...more });
 
 export const GARDENS: readonly GardenOf[] = [
-  garden('day-zero', 'home', [9, 16]),
-  garden('eight-plants', 'home', [13, 20]),
-  garden('notebook-years', 'home', [13, 22], { warnings: ['harvest-missing'] }),
-  garden('no-instruments', 'home', [11, 19]),
-  garden('ten-unblocked', 'community', [14, 21]),
-  garden('southern', 'community', [20, 27]),
-  garden('us-letter', 'community', [20, 30], { paper: 'Letter' }),
-  garden('one-crop', 'community', [16, 22]),
+  garden('day-zero', 'home', [13, 20]),
+  garden('eight-plants', 'home', [17, 25]),
+  garden('notebook-years', 'home', [22, 31], { warnings: ['harvest-missing'] }),
+  garden('no-instruments', 'home', [16, 24]),
+  garden('ten-unblocked', 'community', [18, 27]),
+  garden('southern', 'community', [26, 36]),
+  garden('us-letter', 'community', [26, 38], { paper: 'Letter' }),
+  garden('one-crop', 'community', [19, 28]),
 ];
 
 export const folderOf = (name: string): string => `tests/books/gardens/${name}`;
