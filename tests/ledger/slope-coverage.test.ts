@@ -48,6 +48,11 @@ const held = (judged: readonly JudgedSlope[]): { told: number; held: number } =>
 const judgedIn = (setting: SeasonSetting): JudgedSlope[] =>
   Array.from({ length: GARDENS }, (_, index) => judgedSlope(setting, index + 1));
 
+test('a garden too small for a single degree of freedom gets no number, and no fault', () => {
+  const setting = settingOf('2 seasons of few mounds, much left unwritten');
+  for (const seed of [11, 69, 111]) expect(judgedSlope(setting, seed).interval).toBeNull();
+});
+
 describe('ranges of the slope of sugar on rain', () => {
   test('hold what is true about nine times in ten, where the model is right', () => {
     const found = held(judgedIn(settingOf('3 seasons in blocks')));

@@ -8,6 +8,8 @@ export const LEVEL = 0.9;
 /** A covariate enters when at least this share of the fruits has it; the others take the mean of the rest. */
 const MOSTLY_KNOWN = 0.9;
 
+const FEWEST_DF = 1;
+
 export interface RainSlope {
   /** °Brix per mm of rain in the window; below zero where rain thins. */
   readonly estimate: number;
@@ -57,6 +59,8 @@ export function rainSlope(readings: readonly SugarReading[]): RainSlope | { read
   const fit = fitMixed({ y, fixed: [...cells, rain, ...covariates], random });
   if ('cannot' in fit) return { cannot: because(`fit-${fit.cannot.code}`) };
   const { estimate, se, df } = kenwardRoger(fit, { rain_mm: 1 });
+  // Below one degree of freedom a range would span everything, and its quantile leaves the numbers there are.
+  if (!(df >= FEWEST_DF)) return { cannot: because('few-df', { df }) };
   const days = new Set(readings.map(({ picked_on }) => picked_on)).size;
   const seasons = new Set(readings.map(({ season }) => season)).size;
   const plain_df = days - seasons - 1;
