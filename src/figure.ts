@@ -68,4 +68,22 @@ export interface Figure {
   readonly reason: Reason | null;
 }
 
+/** A figure of what happened: counted, summed or told once, so with no range and no formula's source. */
+export const happened = (
+  told: Pick<Figure, 'id' | 'value' | 'unit' | 'n' | 'method' | 'basis' | 'reason'> &
+    Partial<Pick<Figure, 'replicate'>>,
+): Figure => ({
+  id: told.id,
+  value: told.value,
+  unit: told.unit,
+  interval: null,
+  n: told.n,
+  replicate: told.replicate ?? null,
+  reach: 'what-happened',
+  method: told.method,
+  source: null,
+  basis: told.basis,
+  reason: told.reason,
+});
+
 export const because = (code: string, values: Reason['values'] = {}): Reason => ({ code, values });

@@ -1,8 +1,9 @@
 import type { Facts } from '../../src/book/chapter.ts';
 import type { Dated } from '../../src/dated.ts';
 import type { Day } from '../../src/day.ts';
-import { because, type Figure, type FigureUnit } from '../../src/figure.ts';
+import { because, type Figure, type FigureUnit, happened } from '../../src/figure.ts';
 import type { Fruit, Planting, Season } from '../../src/garden/garden.ts';
+import { sharedKind } from '../../src/garden/shared-kind.ts';
 import { type FirstPick, firstPickOf } from '../../src/ledger/first-pick.ts';
 import type { SeasonYield } from '../../src/ledger/season-yield.ts';
 import { type BestFruit, bestFruitOf } from './best-fruit.ts';
@@ -50,7 +51,6 @@ export function glanceOf({ ledger, today }: Facts): Glance | null {
   if (!latest) return null;
   const { season, garden } = latest;
   const weather = ledger.weather.get(season.slug);
-  const kinds = [...new Set(season.plantings.map(({ spot }) => spot.kind))];
   const basisOf = (keys: readonly string[]): string => ledger.bases.of(keys);
   const first = firstPickOf(season.plantings);
   const best = bestFruitOf(season.plantings);
@@ -58,7 +58,7 @@ export function glanceOf({ ledger, today }: Facts): Glance | null {
     label: season.label,
     until: latest.over ? null : today,
     spots: latest.spots.length,
-    kind: kinds.length === 1 && kinds[0] ? kinds[0] : 'spot',
+    kind: sharedKind(season.plantings),
     plants: garden.plants_set,
     varieties: varietiesOf(latest),
     planted_from: plantedFrom(season.plantings),
@@ -122,16 +122,13 @@ const single = (
   keys: readonly string[],
   basisOf: BasisOf,
   why: string,
-): Figure => ({
-  id: `front.${season.slug}.${name}`,
-  value,
-  unit,
-  interval: null,
-  n: value === null ? 0 : 1,
-  replicate: null,
-  reach: 'what-happened',
-  method: 'single-record',
-  source: null,
-  basis: basisOf(keys),
-  reason: value === null ? because(why) : null,
-});
+): Figure =>
+  happened({
+    id: `front.${season.slug}.${name}`,
+    value,
+    unit,
+    n: value === null ? 0 : 1,
+    method: 'single-record',
+    basis: basisOf(keys),
+    reason: value === null ? because(why) : null,
+  });

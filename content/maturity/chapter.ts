@@ -1,10 +1,9 @@
-import type { Facts, QuestionChapter } from '../../src/book/chapter.ts';
+import type { QuestionChapter } from '../../src/book/chapter.ts';
 import type { Page } from '../../src/book/page.ts';
 import { type RecordLevel, recordLevel } from '../../src/book/record-level.ts';
 import type { Figure } from '../../src/figure.ts';
 import type { SeasonMaturity } from '../../src/ledger/maturity/season-maturity.ts';
 import { ORIGINS, type VarietyMaturity } from '../../src/ledger/maturity/variety-maturity.ts';
-import { daysChart } from './charts.ts';
 import { type SeasonModel, seasonModel } from './season-model.ts';
 import { maturityTable } from './tables.ts';
 
@@ -22,12 +21,12 @@ export const maturity: QuestionChapter = {
     const others = earlier.map(({ season: { season } }) => ({ label: season.label, path: pathOf(season.slug) }));
     return [
       {
-        ...seasonPage(facts, latest.season, { ...latest.model, others }),
+        ...seasonPage(latest.season, { ...latest.model, others }),
         path: 'maturity/',
         title: FRAME.title,
         listed: true,
       },
-      ...earlier.map(({ season, model }) => seasonPage(facts, season, model)),
+      ...earlier.map(({ season, model }) => seasonPage(season, model)),
     ];
   },
 };
@@ -53,16 +52,15 @@ const emptyPage = (): Page => ({
   listed: true,
 });
 
-function seasonPage(facts: Facts, season: SeasonMaturity, model: SeasonModel): Page {
-  const charts = season.crops.flatMap((crop) => daysChart(facts, season, crop) ?? []);
+function seasonPage(season: SeasonMaturity, model: SeasonModel): Page {
   const table = maturityTable(season);
   return {
     ...FRAME,
     path: pathOf(season.season.slug),
     title: `How long to ripe in ${season.season.label}?`,
     level: levelOf(season),
-    model: { season: { ...model, charts: charts.map(({ id }) => id) } },
-    charts,
+    model: { season: model },
+    charts: model.crops.flatMap(({ chart }) => chart ?? []),
     tables: table.rows.length > 0 ? [table] : [],
     figures: season.crops.flatMap(({ varieties }) => varieties.flatMap(figuresOf)),
     listed: false,

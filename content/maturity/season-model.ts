@@ -1,29 +1,29 @@
 import type { Facts } from '../../src/book/chapter.ts';
+import type { Chart } from '../../src/book/chart.ts';
 import type { Dated } from '../../src/dated.ts';
 import type { Figure } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
+import { cropsOf } from '../../src/garden/crops-of.ts';
 import type { Crop, Variety } from '../../src/garden/garden.ts';
 import type { HeatSettings } from '../../src/garden/weather-settings.ts';
 import type { SeasonMaturity } from '../../src/ledger/maturity/season-maturity.ts';
 import type { Duration, VarietyMaturity } from '../../src/ledger/maturity/variety-maturity.ts';
+import { daysChart } from './charts.ts';
 
 export interface SeasonModel {
   readonly label: string;
-  readonly slug: string;
   readonly crops: readonly CropModel[];
   /** Earlier seasons with a page of their own; empty on theirs. */
   readonly others: readonly { readonly label: string; readonly path: string }[];
-  readonly charts: readonly string[];
 }
 
 export interface CropModel {
-  readonly id: string;
+  readonly chart: Chart | null;
   readonly names: { readonly one: string; readonly many: string };
   readonly rows: readonly Row[];
   /** At least one fruit has a set day or a size it was first seen at. */
   readonly from_set: boolean;
   readonly has_register: boolean;
-  readonly sown_told: boolean;
   readonly heat_told: boolean;
   readonly heat_settings: HeatSettings | null;
   /** What the sources give as base, in °C; null when the crop's file has none. */
@@ -39,7 +39,6 @@ export interface Row {
   readonly set: Figure | null;
   readonly from_set: Duration | null;
   readonly from_planting: Duration | null;
-  readonly from_sowing: Duration | null;
   readonly heat: Duration | null;
   /** From the pickings where there is no register. */
   readonly first_picked_on: Dated | null;
@@ -54,11 +53,9 @@ export function seasonModel(facts: Facts, season: SeasonMaturity): SeasonModel {
   const grown = facts.garden.varieties.filter(({ id }) =>
     season.season.plantings.some(({ variety }) => variety?.id === id),
   );
-  const crops = [...new Map(grown.map(({ crop }) => [crop.id, crop])).values()].sort((a, b) => (a.id < b.id ? -1 : 1));
   return {
     label: season.season.label,
-    slug: season.season.slug.toLowerCase(),
-    crops: crops
+    crops: cropsOf(grown)
       .map((crop) =>
         cropModel(
           facts,
@@ -69,7 +66,6 @@ export function seasonModel(facts: Facts, season: SeasonMaturity): SeasonModel {
       )
       .filter(({ rows }) => rows.length > 0),
     others: [],
-    charts: [],
   };
 }
 
@@ -86,12 +82,11 @@ function cropModel(facts: Facts, season: SeasonMaturity, crop: Crop, varieties: 
   const [soonest, latest] = [ordered[0] ?? null, ordered.at(-1) ?? null];
   const apart = soonest?.from_set?.middle.value !== latest?.from_set?.middle.value;
   return {
-    id: crop.id.toLowerCase(),
+    chart: found && daysChart(facts, season, found),
     names: cropNames(crop, facts.garden.about.locale),
     rows,
     from_set: rows.some(({ from_set }) => (from_set?.n ?? 0) > 0),
     has_register: rows.some(({ set }) => set !== null),
-    sown_told: rows.some(({ from_sowing }) => (from_sowing?.n ?? 0) > 0),
     heat_told: rows.some(({ heat }) => heat !== null && heat.middle.value !== null),
     heat_settings: found?.heat_settings ?? null,
     base_range: crop.heat && { low: crop.heat.base_low_c, high: crop.heat.base_high_c },
@@ -108,7 +103,6 @@ function rowOf(facts: Facts, { season }: SeasonMaturity, variety: Variety, found
     set: found?.set ?? null,
     from_set: found?.days.set ?? null,
     from_planting: found?.days.planting ?? null,
-    from_sowing: found?.days.sowing ?? null,
     heat: found?.heat.set ?? null,
     first_picked_on: picked?.first_pick?.picked_on ?? null,
     first_pick_days: picked?.first_pick_days ?? null,

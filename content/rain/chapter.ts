@@ -1,7 +1,6 @@
 import type { Facts, QuestionChapter } from '../../src/book/chapter.ts';
 import { type RecordLevel, recordLevel } from '../../src/book/record-level.ts';
 import type { CropRain } from '../../src/ledger/rain-sugar/crop-rain.ts';
-import { rainChart } from './charts.ts';
 import { cropModel } from './crop-model.ts';
 import { slopesTable } from './tables.ts';
 
@@ -11,7 +10,7 @@ export const rain: QuestionChapter = {
   id: 'rain',
   write(facts) {
     const { rain: crops } = facts.ledger;
-    const charts = crops.flatMap((crop) => rainChart(facts, crop) ?? []);
+    const models = crops.map((crop) => cropModel(facts, crop));
     const table = slopesTable(crops);
     return [
       {
@@ -22,11 +21,10 @@ export const rain: QuestionChapter = {
         finding: 'rain/finding.njk',
         level: levelOf(facts, crops),
         model: {
-          crops: crops.map((crop) => cropModel(facts, crop)),
-          charts: charts.map(({ id }) => id),
+          crops: models,
           station: facts.garden.about.weather?.station ?? null,
         },
-        charts,
+        charts: models.flatMap(({ chart }) => chart ?? []),
         tables: table.rows.length > 0 ? [table] : [],
         figures: crops.flatMap(({ slope, windows }) => [slope, ...windows.map((one) => one.slope)]),
         cautions: [],

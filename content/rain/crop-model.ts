@@ -1,12 +1,14 @@
 import type { Facts } from '../../src/book/chapter.ts';
+import type { Chart } from '../../src/book/chart.ts';
 import type { Figure, Interval } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import type { CropRain } from '../../src/ledger/rain-sugar/crop-rain.ts';
 import type { RainEvidence } from '../../src/ledger/rain-sugar/evidence.ts';
 import type { RainPairs } from '../../src/ledger/rain-sugar/pairs.ts';
+import { rainChart } from './charts.ts';
 
 export interface CropModel {
-  readonly id: string;
+  readonly chart: Chart | null;
   readonly names: { readonly one: string; readonly many: string };
   readonly rain_days: number;
   readonly tongue_brix: number;
@@ -44,12 +46,12 @@ export interface CropModel {
 const FEWEST_PAIRS = 6;
 
 /** Everything the section of one crop reads. */
-export function cropModel({ garden }: Facts, found: CropRain): CropModel {
+export function cropModel(facts: Facts, found: CropRain): CropModel {
   const { slope, fit, settings } = found;
   const { interval, value } = slope;
   return {
-    id: found.crop.id.toLowerCase(),
-    names: cropNames(found.crop, garden.about.locale),
+    chart: rainChart(facts, found),
+    names: cropNames(found.crop, facts.garden.about.locale),
     rain_days: settings.rain_days,
     tongue_brix: settings.tongue_brix,
     evidence: found.evidence,

@@ -1,6 +1,7 @@
 import type { Facts } from '../../src/book/chapter.ts';
 import type { Figure } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
+import { cropsOf } from '../../src/garden/crops-of.ts';
 import type { Variety } from '../../src/garden/garden.ts';
 import type { VarietySeason } from '../../src/ledger/variety-season.ts';
 
@@ -41,7 +42,7 @@ export function listModel({ garden, ledger }: Facts): ListModel {
   const latest = ledger.yields.filter((one) => one.season.plantings.length > 0).at(-1);
   const season = latest?.season ?? null;
   const isGrownNow = ({ id }: Variety): boolean => ledger.varieties.get(id)?.at(-1)?.slug === season?.slug;
-  const crops = [...new Map(garden.varieties.map(({ crop }) => [crop.id, crop])).values()]
+  const crops = cropsOf(garden.varieties)
     .map((crop) => ({
       names: cropNames(crop, garden.about.locale),
       own: garden.varieties.filter((variety) => variety.crop.id === crop.id),

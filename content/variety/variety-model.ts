@@ -3,6 +3,7 @@ import type { Dated } from '../../src/dated.ts';
 import type { Figure, FigureUnit } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import type { Variety } from '../../src/garden/garden.ts';
+import { sharedKind } from '../../src/garden/shared-kind.ts';
 import { type Measure, unitOf } from '../../src/ledger/measure.ts';
 import type { VarietySeason } from '../../src/ledger/variety-season.ts';
 import { type WordCounts, wordsOf } from './words.ts';
@@ -27,8 +28,6 @@ export interface VarietyModel {
   readonly mass_told: boolean;
   readonly measure: Measure;
   readonly unit: FigureUnit;
-  /** Seasons' means are of unlike measures, so each names its own. */
-  readonly mixed_measures: boolean;
   readonly metered: boolean;
   readonly weighed: boolean;
   readonly weighed_seasons: number;
@@ -86,7 +85,6 @@ export function varietyModel(
     latest: planted[0] ?? null,
     measure,
     unit: unitOf(measure, 'plant'),
-    mixed_measures: rows.some((row) => row.measure !== measure),
     metered: rows.some(({ most_sugar }) => most_sugar.value !== null),
     sound_told: rows.some(({ sound }) => sound.value !== null),
     mass_told: rows.some(({ mass }) => mass.value !== null),
@@ -97,11 +95,10 @@ export function varietyModel(
 
 function rowOf(season: VarietySeason): SeasonRow {
   const { fruits, sound_fruits, kg } = season.totals.measures;
-  const kinds = [...new Set(season.plantings.map(({ spot }) => spot.kind))];
   return {
     label: season.label,
     spots: new Set(season.plantings.map(({ spot }) => spot.id)).size,
-    kind: kinds.length === 1 && kinds[0] ? kinds[0] : 'spot',
+    kind: sharedKind(season.plantings),
     plants: season.totals.plants_set,
     fruits: fruits.total,
     sound: sound_fruits.total,

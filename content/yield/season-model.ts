@@ -2,6 +2,7 @@ import type { Facts } from '../../src/book/chapter.ts';
 import type { Day } from '../../src/day.ts';
 import type { Figure } from '../../src/figure.ts';
 import type { Spot } from '../../src/garden/garden.ts';
+import { sharedKind } from '../../src/garden/shared-kind.ts';
 import { FEWEST_MOUNDS } from '../../src/ledger/comparison.ts';
 import { MEASURES } from '../../src/ledger/measure.ts';
 import type { SeasonYield } from '../../src/ledger/season-yield.ts';
@@ -96,7 +97,6 @@ export function seasonModel(
   const { garden } = season;
   const { fruits, sound_fruits: sound, kg } = garden.measures;
   const sections = season.crops.map((crop) => cropSection(facts, season, crop));
-  const kinds = [...new Set(season.spots.map(({ spot }) => spot.kind))];
   return {
     label: season.season.label,
     over: season.over,
@@ -104,7 +104,7 @@ export function seasonModel(
     unpicked: unpickedOf(season),
     growing: season.growing,
     reckoned: season.reckoned,
-    kind: kinds.length === 1 && kinds[0] ? kinds[0] : 'spot',
+    kind: sharedKind(season.spots),
     spot_count: season.spots.length,
     fruits: fruits.total,
     sound: sound.total,

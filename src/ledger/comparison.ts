@@ -1,5 +1,6 @@
 import { because, type Figure, type Interval, type Reason } from '../figure.ts';
 import type { Variety } from '../garden/garden.ts';
+import { sharedKind } from '../garden/shared-kind.ts';
 import { type AdditiveFit, fitAdditive, type Refusal } from '../statistics/additive-model.ts';
 import { cutAtZero, tInterval } from '../statistics/interval.ts';
 import { type Measure, unitOf } from './measure.ts';
@@ -46,7 +47,7 @@ export function compare(account: SeasonAccount, varieties: readonly Variety[], m
   const trial: Trial = {
     stem: account.stem,
     measure,
-    kind: kindOf(mounds),
+    kind: sharedKind(mounds.map(({ planting }) => planting)),
     basis: account.bases.of(mounds.flatMap(({ keys }) => keys)),
     fit,
     refusal,
@@ -121,10 +122,4 @@ function meanOf({ fit, refusal }: Trial, variety: string, count: number): Told {
   if (!fit) return cannot(because(refusal?.code ?? 'no-values'));
   const { estimate, se } = fit.mean(variety);
   return { value: estimate, interval: cutAtZero(tInterval(estimate, se, fit.df, LEVEL)), reason: null };
-}
-
-function kindOf(mounds: readonly Mound[]): string {
-  const kinds = new Set(mounds.map(({ planting }) => planting.spot.kind));
-  const [only] = kinds;
-  return kinds.size === 1 && only ? only : 'spot';
 }

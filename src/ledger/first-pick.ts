@@ -1,6 +1,7 @@
 import type { Dated } from '../dated.ts';
 import { type Day, daysBetween } from '../day.ts';
-import type { Fruit, Planting } from '../garden/garden.ts';
+import type { Planting } from '../garden/garden.ts';
+import { ripenessOf } from './maturity/ripening.ts';
 
 /** When the first ripe fruit came off some plantings, as nearly as their records tell. */
 export interface FirstPick {
@@ -67,15 +68,12 @@ function certain({ planting, key, on }: Pick): FirstPick {
 
 function picksOf(planting: Planting): Pick[] {
   const told = [
-    ...planting.fruits.filter(wasRipe).flatMap(({ key, pick }) => (pick ? [{ key, picked_on: pick.picked_on }] : [])),
+    ...planting.fruits.flatMap((fruit) =>
+      fruit.fate === 'picked' && fruit.pick && ripenessOf(fruit) !== 'not-yet'
+        ? [{ key: fruit.key, picked_on: fruit.pick.picked_on }]
+        : [],
+    ),
     ...planting.pickings.filter(({ count }) => count > 0),
   ];
   return told.flatMap(({ key, picked_on }) => (picked_on.first === null ? [] : [{ planting, key, on: picked_on }]));
-}
-
-/** Found ripe or over when cut, else picked because it was ripe or with no reason written. */
-function wasRipe({ fate, pick, cut }: Fruit): boolean {
-  if (fate !== 'picked') return false;
-  const state = cut?.state ?? null;
-  return state === null ? (pick?.reason ?? 'ripe') === 'ripe' : state !== 'unripe';
 }

@@ -1,7 +1,7 @@
 import type { Day } from '../day.ts';
 import type { Garden } from '../garden/garden.ts';
 import { type Bases, createBases } from './bases.ts';
-import { type SeasonMaturity, seasonMaturity } from './maturity/season-maturity.ts';
+import { type SeasonMaturity, seasonMaturities } from './maturity/season-maturity.ts';
 import { type CropRain, cropRains } from './rain-sugar/crop-rain.ts';
 import { type SeasonYield, seasonYield } from './season-yield.ts';
 import { type VarietySeason, varietySeasons } from './variety-season.ts';
@@ -32,11 +32,10 @@ export function openLedger(garden: Garden, today: Day | null): Ledger {
     return found ? [[season.slug, found] as const] : [];
   });
   const varieties = garden.varieties.map((variety) => [variety.id, varietySeasons(variety, yields, bases)] as const);
-  const maturity = garden.seasons.map((season) => seasonMaturity(garden, season, today, bases));
   return {
     bases,
     yields,
-    maturity,
+    maturity: seasonMaturities(garden, today, bases),
     rain: cropRains(garden, bases),
     varieties: new Map(varieties),
     weather: new Map(weather),

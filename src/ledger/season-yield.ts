@@ -1,4 +1,5 @@
 import type { Day } from '../day.ts';
+import { cropsOf } from '../garden/crops-of.ts';
 import type { Crop, Garden, Planting, Season, Spot, Variety } from '../garden/garden.ts';
 import { naturally } from '../natural-order.ts';
 import type { Bases } from './bases.ts';
@@ -48,7 +49,6 @@ export function seasonYield(garden: Garden, season: Season, today: Day, bases: B
   const account = openAccount(season, bases);
   const harvests = season.plantings.flatMap((planting) => account.harvestOf(planting) ?? []);
   const grown = garden.varieties.filter(({ id }) => season.plantings.some(({ variety }) => variety?.id === id));
-  const crops = [...new Map(grown.map(({ crop }) => [crop.id, crop])).values()].sort((a, b) => (a.id < b.id ? -1 : 1));
   const unknown = season.plantings.filter(({ variety }) => variety === null);
   return {
     season,
@@ -56,7 +56,7 @@ export function seasonYield(garden: Garden, season: Season, today: Day, bases: B
     reckoned: harvests.some(({ about }) => about),
     growing: harvests.reduce((sum, { growing }) => sum + growing, 0),
     garden: totalsOf(account, 'garden.total', season.plantings),
-    crops: crops.map((crop) =>
+    crops: cropsOf(grown).map((crop) =>
       cropYield(
         account,
         crop,

@@ -1,4 +1,4 @@
-import { because, type Figure, type FigureUnit, type Reason } from '../figure.ts';
+import { because, type Figure, type FigureUnit, happened, type Reason } from '../figure.ts';
 import type { Planting } from '../garden/garden.ts';
 import type { Harvest } from './harvest.ts';
 import { isMass, MEASURES, type Measure, tallyOf, unitOf } from './measure.ts';
@@ -37,19 +37,7 @@ export function totalsOf(account: SeasonAccount, name: string, plantings: readon
     n: number,
     method: string,
     reason: Reason | null,
-  ): Figure => ({
-    id: `${account.stem}.${name}.${measured}`,
-    value,
-    unit,
-    interval: null,
-    n,
-    replicate: null,
-    reach: 'what-happened',
-    method,
-    source: null,
-    basis,
-    reason,
-  });
+  ): Figure => happened({ id: `${account.stem}.${name}.${measured}`, value, unit, n, method, basis, reason });
   const totalsBy = (measure: Measure): MeasureTotals => {
     const { tally, reason } = totalOf(harvests, measure);
     const value = reason && reason.code !== 'at-least' && reason.code !== 'about' ? null : tally.sum;

@@ -1,5 +1,5 @@
 import type { Dated } from '../dated.ts';
-import { because, type Figure, type FigureUnit, type Reason } from '../figure.ts';
+import { because, type Figure, type FigureUnit, happened, type Reason } from '../figure.ts';
 import type { Planting, Variety } from '../garden/garden.ts';
 import type { Bases } from './bases.ts';
 import { type FirstPick, firstPickOf, lastPickOf } from './first-pick.ts';
@@ -49,19 +49,16 @@ function varietySeason(variety: Variety, { season }: SeasonYield, crop: CropYiel
     keys: readonly string[],
     why: string,
     remark: Reason | null = null,
-  ): Figure => ({
-    id: `variety.${variety.id}.${season.slug}.${name}`,
-    value,
-    unit,
-    interval: null,
-    n: keys.length,
-    replicate: null,
-    reach: 'what-happened',
-    method: 'single-record',
-    source: null,
-    basis: bases.of(keys),
-    reason: value === null ? because(why) : remark,
-  });
+  ): Figure =>
+    happened({
+      id: `variety.${variety.id}.${season.slug}.${name}`,
+      value,
+      unit,
+      n: keys.length,
+      method: 'single-record',
+      basis: bases.of(keys),
+      reason: value === null ? because(why) : remark,
+    });
   const weighed = plantings
     .flatMap(({ fruits }) => fruits)
     .flatMap(({ key, fate, pick }) =>

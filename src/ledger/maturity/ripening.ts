@@ -2,6 +2,8 @@ import type { Dated } from '../../dated.ts';
 import type { Day } from '../../day.ts';
 import type { Fruit } from '../../garden/garden.ts';
 
+export type Ripeness = 'ripe' | 'over' | 'not-yet';
+
 /** What is known of when a fruit was ripe: only a cut shows it, and a fruit picked as ripe is taken at its keeper's word. */
 export interface Ripening {
   /**
@@ -9,21 +11,23 @@ export interface Ripening {
    * over: past it when cut, so ripe some time before.
    * not-yet: unripe when cut, or lost, thinned, left or picked for another reason while nobody could know.
    */
-  readonly kind: 'ripe' | 'over' | 'not-yet';
+  readonly kind: Ripeness;
   /** When it was picked or ended; for a fruit still growing, the day of the book. */
   readonly on: Dated;
-  /** Cut and looked into, or only called. */
-  readonly seen: boolean;
 }
 
 /** Null when the day of it is not known at all. */
 export function ripeningOf(fruit: Fruit, today: Day): Ripening | null {
   const on = endOf(fruit, today);
   if (on === null || on.first === null) return null;
-  const state = fruit.cut?.state ?? null;
-  if (state !== null) return { kind: KINDS[state], on, seen: true };
-  const called = fruit.fate === 'picked' && (fruit.pick?.reason ?? 'ripe') === 'ripe';
-  return { kind: called ? 'ripe' : 'not-yet', on, seen: false };
+  return { kind: ripenessOf(fruit), on };
+}
+
+/** By the knife, else by the reason it was picked for; none written counts as ripe. */
+export function ripenessOf({ fate, pick, cut }: Fruit): Ripeness {
+  const state = cut?.state ?? null;
+  if (state !== null) return KINDS[state];
+  return fate === 'picked' && (pick?.reason ?? 'ripe') === 'ripe' ? 'ripe' : 'not-yet';
 }
 
 const KINDS = { unripe: 'not-yet', 'just-ripe': 'ripe', prime: 'ripe', over: 'over' } as const;

@@ -1,8 +1,10 @@
 import type { Day } from '../../day.ts';
+import { cropsOf } from '../../garden/crops-of.ts';
 import type { Crop, Garden, Season, Variety } from '../../garden/garden.ts';
+import { ownStation } from '../../garden/own-station.ts';
 import { type HeatSettings, heatSettingsOf } from '../../garden/weather-settings.ts';
 import type { Bases } from '../bases.ts';
-import { heatRecord } from '../weather/heat-record.ts';
+import { type HeatBetween, heatRecord } from '../weather/heat-record.ts';
 import { type VarietyMaturity, varietyMaturity } from './variety-maturity.ts';
 
 export interface CropMaturity {
@@ -19,25 +21,38 @@ export interface SeasonMaturity {
   readonly crops: readonly CropMaturity[];
 }
 
-/** How long each variety of a season took to ripen. */
-export function seasonMaturity(garden: Garden, season: Season, today: Day, bases: Bases): SeasonMaturity {
-  const station = garden.stations.find(({ id }) => id === garden.about.weather?.station) ?? null;
+/** How long each variety took to ripen, season by season; the heat of a crop's days is added up once for all of them. */
+export function seasonMaturities(garden: Garden, today: Day, bases: Bases): SeasonMaturity[] {
+  const station = ownStation(garden);
+  const heats = new Map(
+    cropsOf(garden.varieties).map((crop) => {
+      const heat_settings = cropHeat(garden, crop);
+      return [crop.id, { heat_settings, heat: station && heatRecord(station, heat_settings) }] as const;
+    }),
+  );
+  return garden.seasons.map((season) => seasonMaturity({ garden, today, bases, heats }, season));
+}
+
+interface Desk {
+  readonly garden: Garden;
+  readonly today: Day;
+  readonly bases: Bases;
+  /** By crop. */
+  readonly heats: ReadonlyMap<string, { readonly heat_settings: HeatSettings; readonly heat: HeatBetween | null }>;
+}
+
+function seasonMaturity({ garden, today, bases, heats }: Desk, season: Season): SeasonMaturity {
   const hasRegister = ({ id }: Variety): boolean =>
     season.plantings.some(({ variety, fruits }) => variety?.id === id && fruits.length > 0);
   const grown = garden.varieties.filter(hasRegister);
-  const crops = [...new Map(grown.map(({ crop }) => [crop.id, crop])).values()].sort((a, b) => (a.id < b.id ? -1 : 1));
   return {
     season,
-    crops: crops.map((crop) => {
-      const heat_settings = cropHeat(garden, crop);
-      const heat = station && heatRecord(station, heat_settings);
-      return {
-        crop,
-        heat_settings,
-        varieties: grown
-          .filter((variety) => variety.crop.id === crop.id)
-          .map((variety) => varietyMaturity({ season, today, bases, heat }, variety)),
-      };
+    crops: cropsOf(grown).flatMap((crop) => {
+      const heat = heats.get(crop.id);
+      if (!heat) return [];
+      const own = grown.filter((variety) => variety.crop.id === crop.id);
+      const varieties = own.map((variety) => varietyMaturity({ season, today, bases, heat: heat.heat }, variety));
+      return [{ crop, heat_settings: heat.heat_settings, varieties }];
     }),
   };
 }

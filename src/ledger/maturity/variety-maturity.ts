@@ -1,5 +1,5 @@
 import type { Day } from '../../day.ts';
-import { because, type Figure, type FigureUnit, type Reason } from '../../figure.ts';
+import { because, type Figure, type FigureUnit, happened, type Reason } from '../../figure.ts';
 import type { Fruit, Planting, Season, Variety } from '../../garden/garden.ts';
 import type { Quantile } from '../../statistics/survival/quantile.ts';
 import { type RipeTimes, ripeTimes } from '../../statistics/survival/ripe-times.ts';
@@ -60,19 +60,8 @@ export function varietyMaturity(account: Account, variety: Variety): VarietyMatu
   });
   const stem = `maturity.${season.slug}.variety.${variety.id}`;
   const basis = bases.of([...plantings, ...fruits.map(({ fruit }) => fruit)].map(({ key }) => key));
-  const figure = (name: string, unit: FigureUnit, value: number | null, n: number, reason: Reason | null): Figure => ({
-    id: `${stem}.${name}`,
-    value,
-    unit,
-    interval: null,
-    n,
-    replicate: null,
-    reach: 'what-happened',
-    method: 'ripe-times',
-    source: null,
-    basis,
-    reason,
-  });
+  const figure = (name: string, unit: FigureUnit, value: number | null, n: number, reason: Reason | null): Figure =>
+    happened({ id: `${stem}.${name}`, value, unit, n, method: 'ripe-times', basis, reason });
   const durations = (unit: FigureUnit, name: string, length: Length | null): Record<Origin, Duration> =>
     Object.fromEntries(
       ORIGINS.map((origin) => {

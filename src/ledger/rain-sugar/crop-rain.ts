@@ -1,10 +1,13 @@
 import type { Figure, FigureUnit, Interval, Reason } from '../../figure.ts';
+import { cropsOf } from '../../garden/crops-of.ts';
 import type { Crop, Garden, Station } from '../../garden/garden.ts';
+import { ownStation } from '../../garden/own-station.ts';
 import { type SugarSettings, sugarSettingsOf } from '../../garden/sugar-settings.ts';
 import { type PermutationTest, shuffleDays } from '../../statistics/permutation.ts';
 import { randomStream } from '../../statistics/random-stream.ts';
 import { largestCorrelation } from '../../statistics/window-strength.ts';
 import type { Bases } from '../bases.ts';
+import { withinCells } from './cells.ts';
 import { evidenceOf, type RainEvidence } from './evidence.ts';
 import { type RainPairs, rainPairs } from './pairs.ts';
 import { printedSlope, slopeOfWindow } from './printed-slope.ts';
@@ -33,14 +36,11 @@ export interface CropRain {
 
 /** Rain against sugar for every crop with a ripe metered fruit or a word held against the last; none without a station. */
 export function cropRains(garden: Garden, bases: Bases): CropRain[] {
-  const station = garden.stations.find(({ id }) => id === garden.about.weather?.station);
+  const station = ownStation(garden);
   if (!station) return [];
   const settings = sugarSettingsOf(garden.about);
   const all = sugarReadings(garden, rainRecord(station), settings.rain_days);
-  const crops = [...new Map(garden.varieties.map(({ crop }) => [crop.id, crop])).values()].sort((a, b) =>
-    a.id < b.id ? -1 : 1,
-  );
-  return crops
+  return cropsOf(garden.varieties)
     .map((crop) => cropRain({ garden, station, bases, settings, all }, crop))
     .filter(({ readings, pairs }) => readings.length > 0 || pairs.fruits > 0);
 }
@@ -58,7 +58,8 @@ function cropRain({ garden, station, bases, settings, all }: Desk, crop: Crop): 
   const readings = own.filter(({ forecast }) => !forecast);
   const evidence = evidenceOf(readings);
   const basis = bases.of(readings.map(({ key }) => key));
-  const { fit, reason } = printedSlope(readings, evidence);
+  const ownSlope = printedSlope(readings, evidence);
+  const { fit, reason } = ownSlope;
   const figure = (name: string, of: RainSlope | null, why: Reason | null): Figure =>
     slopeFigure(`rain.${crop.id}.${name}`, of, why, evidence, basis);
   return {
@@ -70,7 +71,8 @@ function cropRain({ garden, station, bases, settings, all }: Desk, crop: Crop): 
     slope: figure('slope', fit, reason),
     fit,
     windows: WINDOWS.map((days, index) => {
-      const found = slopeOfWindow(readings, index);
+      // The garden's own window is fitted already.
+      const found = days === settings.rain_days ? ownSlope : slopeOfWindow(readings, index);
       return { days, slope: figure(`slope_${days}_days`, found.fit, found.reason) };
     }),
     permutation: fit ? permuted(readings) : null,
@@ -81,10 +83,7 @@ function cropRain({ garden, station, bases, settings, all }: Desk, crop: Crop): 
 /** Whole picking days change places within their season; sugar less its variety's mean in that season. */
 function permuted(readings: readonly SugarReading[]): PermutationTest | null {
   const told = readings.filter(({ windows }) => windows.every((rain) => rain !== null));
-  const cells = new Map<string, number[]>();
-  const cellOf = ({ season, variety }: SugarReading): string => `${season} ${variety}`;
-  for (const one of told) cells.set(cellOf(one), [...(cells.get(cellOf(one)) ?? []), one.brix]);
-  const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+  const residuals = withinCells(told, ({ brix }) => brix);
   const days = [...new Map(told.map((one) => [one.picked_on, one])).values()];
   const test = shuffleDays(
     days.map(({ picked_on, season, windows }) => ({
@@ -92,7 +91,7 @@ function permuted(readings: readonly SugarReading[]): PermutationTest | null {
       stratum: season,
       covariates: windows.map((rain) => rain ?? 0),
     })),
-    told.map((one) => ({ day: one.picked_on, residual: one.brix - mean(cells.get(cellOf(one)) ?? []) })),
+    told.map(({ picked_on }, row) => ({ day: picked_on, residual: residuals[row] ?? 0 })),
     largestCorrelation,
     { random: randomStream(SEED), draws: DRAWS },
   );

@@ -1,5 +1,6 @@
 import { daysBetween } from '../../day.ts';
 import { because, type Reason } from '../../figure.ts';
+import { withinCells } from './cells.ts';
 import type { SugarReading } from './reading.ts';
 
 /** A picking day is wet when its window had this much rain. */
@@ -41,15 +42,10 @@ export function evidenceOf(readings: readonly SugarReading[]): RainEvidence {
 
 /** Rain less its mean in the fruit's variety and season, squared, summed by day. */
 function oneDayShare(readings: readonly SugarReading[]): number {
-  const cellOf = ({ variety, season }: SugarReading): string => `${season} ${variety}`;
-  const cells = new Map<string, number[]>();
-  for (const one of readings) cells.set(cellOf(one), [...(cells.get(cellOf(one)) ?? []), one.rain_mm]);
-  const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+  const squares = withinCells(readings, ({ rain_mm }) => rain_mm).map((rest) => rest ** 2);
   const byDay = new Map<string, number>();
-  for (const one of readings) {
-    const square = (one.rain_mm - mean(cells.get(cellOf(one)) ?? [])) ** 2;
-    byDay.set(one.picked_on, (byDay.get(one.picked_on) ?? 0) + square);
-  }
+  for (const [row, { picked_on }] of readings.entries())
+    byDay.set(picked_on, (byDay.get(picked_on) ?? 0) + (squares[row] ?? 0));
   const all = [...byDay.values()].reduce((sum, value) => sum + value, 0);
   return all === 0 ? 1 : Math.max(...byDay.values()) / all;
 }

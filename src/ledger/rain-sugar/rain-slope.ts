@@ -2,6 +2,7 @@ import { because, type Interval, type Reason } from '../../figure.ts';
 import { tInterval } from '../../statistics/interval.ts';
 import { fitMixed } from '../../statistics/mixed-model/fit-mixed.ts';
 import { kenwardRoger } from '../../statistics/mixed-model/kenward-roger.ts';
+import { cellOf } from './cells.ts';
 import type { SugarReading } from './reading.ts';
 
 export const LEVEL = 0.9;
@@ -93,7 +94,6 @@ export function rainSlope(readings: readonly SugarReading[]): RainSlope | { read
 
 /** One indicator for each variety in each season. */
 function cellColumns(readings: readonly SugarReading[]): Column[] {
-  const cellOf = ({ variety, season }: SugarReading): string => `${season} ${variety}`;
   return [...new Set(readings.map(cellOf))]
     .sort()
     .map((cell) => ({ name: cell, values: readings.map((one) => (cellOf(one) === cell ? 1 : 0)) }));

@@ -1,7 +1,8 @@
 import { HEAT_METHODS, type HeatMethod } from '../../agronomy/degree-days.ts';
 import { type Day, laterOf } from '../../day.ts';
-import { because, type Figure, type FigureUnit, type Reason } from '../../figure.ts';
+import { because, type Figure, type FigureUnit, happened, type Reason } from '../../figure.ts';
 import type { Garden, Season, Station, WeatherDay } from '../../garden/garden.ts';
+import { ownStation } from '../../garden/own-station.ts';
 import { heatSettingsOf, thresholdsOf } from '../../garden/weather-settings.ts';
 import type { Bases } from '../bases.ts';
 import { type Gap, gapsOf } from './gaps.ts';
@@ -49,7 +50,7 @@ export interface SeasonWeather {
 
 /** Null for a garden that names no station, or whose station has no reading in the season. */
 export function seasonWeather(garden: Garden, season: Season, today: Day, bases: Bases): SeasonWeather | null {
-  const station = garden.stations.find(({ id }) => id === garden.about.weather?.station);
+  const station = ownStation(garden);
   if (!station) return null;
   const last = season.ends_on < today ? season.ends_on : laterOf(today, season.starts_on);
   const window = windowsOf(station)(season.starts_on, last);
@@ -100,16 +101,8 @@ function openDesk(station: Station, season: Season, window: Window, bases: Bases
   const days = window.days.filter((day) => day !== null);
   const basis = bases.of(days.map(({ key }) => key));
   const recordBasis = bases.of(years.map(({ first, last }) => `weather/${station.id}/${first}..${last}`));
-  const figure = (name: string, told: Partial<Figure> & Pick<Figure, 'value' | 'unit' | 'n' | 'reason'>): Figure => ({
-    id: `weather.${season.slug}.${name}`,
-    interval: null,
-    replicate: null,
-    reach: 'what-happened',
-    method: 'season-weather',
-    source: null,
-    basis,
-    ...told,
-  });
+  const figure = (name: string, told: Partial<Figure> & Pick<Figure, 'value' | 'unit' | 'n' | 'reason'>): Figure =>
+    happened({ id: `weather.${season.slug}.${name}`, method: 'season-weather', basis, ...told });
   return {
     measure: (name, measure, method, settings) => {
       const all = yearsMeasured(years, measure, settings);
