@@ -98,6 +98,20 @@ describe('which fruits are read', () => {
     expect(found?.forecast).toHaveLength(1);
   });
 
+  test('each window counts the fruits whose days were read in it', () => {
+    const [found] = rainOf([
+      fruit('F1', '12', 'state: prime, brix_centre: 9.5'),
+      fruit('F2', '26', 'state: prime, brix_centre: 9'),
+    ]);
+    // The 20th was not read: it lies in the seven days before the 26th, and not in the five.
+    expect(found?.windows.map(({ days, slope }) => [days, slope.n, slope.replicate?.count])).toEqual([
+      [2, 2, 2],
+      [3, 2, 2],
+      [5, 2, 2],
+      [7, 1, 1],
+    ]);
+  });
+
   test('without a station there is nothing to hold sugar against', () => {
     expect(rainOf([fruit('F1', '10', 'state: prime, brix_centre: 9.5')], '')).toEqual([]);
   });

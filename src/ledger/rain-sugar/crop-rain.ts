@@ -1,4 +1,4 @@
-import type { Figure, FigureUnit, Interval, Reason } from '../../figure.ts';
+import type { Figure, FigureUnit, Interval } from '../../figure.ts';
 import { cropsOf } from '../../garden/crops-of.ts';
 import type { Crop, Garden, Station } from '../../garden/garden.ts';
 import { ownStation } from '../../garden/own-station.ts';
@@ -8,9 +8,9 @@ import { randomStream } from '../../statistics/random-stream.ts';
 import { largestCorrelation } from '../../statistics/window-strength.ts';
 import type { Bases } from '../bases.ts';
 import { withinCells } from './cells.ts';
-import { evidenceOf, type RainEvidence } from './evidence.ts';
+import type { RainEvidence } from './evidence.ts';
 import { type RainPairs, rainPairs } from './pairs.ts';
-import { printedSlope, slopeOfWindow } from './printed-slope.ts';
+import { type PrintedSlope, printedSlope, slopeOfWindow } from './printed-slope.ts';
 import type { RainSlope } from './rain-slope.ts';
 import { rainRecord } from './rain-windows.ts';
 import { type SugarReading, sugarReadings, WINDOWS } from './reading.ts';
@@ -56,24 +56,22 @@ interface Desk {
 function cropRain({ garden, station, bases, settings, all }: Desk, crop: Crop): CropRain {
   const own = all.filter(({ variety }) => garden.varieties.find(({ id }) => id === variety)?.crop.id === crop.id);
   const readings = own.filter(({ forecast }) => !forecast);
-  const evidence = evidenceOf(readings);
   const basis = bases.of(readings.map(({ key }) => key));
-  const ownSlope = printedSlope(readings, evidence);
-  const { fit, reason } = ownSlope;
-  const figure = (name: string, of: RainSlope | null, why: Reason | null): Figure =>
-    slopeFigure(`rain.${crop.id}.${name}`, of, why, evidence, basis);
+  const ownSlope = printedSlope(readings);
+  const { fit, evidence } = ownSlope;
+  const figure = (name: string, of: PrintedSlope): Figure => slopeFigure(`rain.${crop.id}.${name}`, of, basis);
   return {
     crop,
     settings,
     readings,
     forecast: own.filter(({ forecast }) => forecast),
     evidence,
-    slope: figure('slope', fit, reason),
+    slope: figure('slope', ownSlope),
     fit,
     windows: WINDOWS.map((days, index) => {
       // The garden's own window is fitted already.
       const found = days === settings.rain_days ? ownSlope : slopeOfWindow(readings, index);
-      return { days, slope: figure(`slope_${days}_days`, found.fit, found.reason) };
+      return { days, slope: figure(`slope_${days}_days`, found) };
     }),
     permutation: fit ? permuted(readings) : null,
     pairs: rainPairs(garden, station, crop.id, settings.rain_days),
@@ -102,9 +100,7 @@ const UNIT: FigureUnit = 'brix_per_mm';
 
 function slopeFigure(
   id: string,
-  fit: RainSlope | null,
-  reason: Reason | null,
-  { fruits, picking_days }: RainEvidence,
+  { fit, reason, evidence: { fruits, picking_days } }: PrintedSlope,
   basis: string,
 ): Figure {
   const interval: Interval | null = fit?.interval ?? null;

@@ -1,5 +1,5 @@
 import { because, type Reason } from '../../figure.ts';
-import { evidenceOf, tooLittle } from './evidence.ts';
+import { evidenceOf, type RainEvidence, tooLittle } from './evidence.ts';
 import { type RainSlope, rainSlope } from './rain-slope.ts';
 import type { SugarReading } from './reading.ts';
 
@@ -8,19 +8,23 @@ const WIDEST_HALF_BRIX_PER_10MM = 1;
 
 /** A slope that may be printed, or why none may. */
 export interface PrintedSlope {
+  /** Of the readings it rests on. */
+  readonly evidence: RainEvidence;
   readonly fit: RainSlope | null;
   readonly reason: Reason | null;
 }
 
 /** The slope of some readings, where they can tell one. */
-export function printedSlope(readings: readonly SugarReading[], evidence = evidenceOf(readings)): PrintedSlope {
+export function printedSlope(readings: readonly SugarReading[]): PrintedSlope {
+  const evidence = evidenceOf(readings);
+  const cannot = (reason: Reason): PrintedSlope => ({ evidence, fit: null, reason });
   const little = tooLittle(evidence);
-  if (little) return { fit: null, reason: little };
+  if (little) return cannot(little);
   const found = rainSlope(readings);
-  if ('cannot' in found) return { fit: null, reason: because('no-rain-fit', { why: found.cannot.code }) };
+  if ('cannot' in found) return cannot(because('no-rain-fit', { why: found.cannot.code }));
   const half = (10 * (found.interval.high - found.interval.low)) / 2;
-  if (half > WIDEST_HALF_BRIX_PER_10MM) return { fit: null, reason: because('too-wide') };
-  return { fit: found, reason: null };
+  if (half > WIDEST_HALF_BRIX_PER_10MM) return cannot(because('too-wide'));
+  return { evidence, fit: found, reason: null };
 }
 
 /** The same by another of WINDOWS, from the fruits that have it. */
