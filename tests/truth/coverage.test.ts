@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { YIELD_SETTINGS } from '../simulated/yield/settings.ts';
 import type { TrueMound, Truth } from '../simulated/yield/truth.ts';
 import { coverageOf } from './coverage.ts';
-import { isWithin, tableRows } from './coverage-table.ts';
+import { isWithin, tableRow, YIELD_LIMITS } from './coverage-table.ts';
 import type { Judged } from './judged-garden.ts';
 import { oracleOf } from './oracle.ts';
 
@@ -36,11 +36,15 @@ test('limits: a right model errs on either side, a broken one only below, and th
   );
   if (!right || !broken) throw new Error('both models are wanted');
   const at = (held: number) => ({ held, se: 0.01, lowest: held, width_ratio: 1, abstained: 0 });
-  expect([0.86, 0.88, 0.94, 0.96].map((held) => isWithin(right, at(held)))).toEqual([false, true, true, false]);
-  expect([0.84, 0.86, 0.99].map((held) => isWithin(broken, at(held)))).toEqual([false, true, true]);
-  const [means, differences] = tableRows(right, 10, at(0.9), at(0.5)).split('\n');
-  expect(means).not.toContain('OUTSIDE');
-  expect(differences).toContain('OUTSIDE');
+  expect([0.86, 0.88, 0.94, 0.96].map((held) => isWithin(YIELD_LIMITS, right, at(held)))).toEqual([
+    false,
+    true,
+    true,
+    false,
+  ]);
+  expect([0.84, 0.86, 0.99].map((held) => isWithin(YIELD_LIMITS, broken, at(held)))).toEqual([false, true, true]);
+  expect(tableRow(YIELD_LIMITS, right, 10, 'means', at(0.9))).not.toContain('OUTSIDE');
+  expect(tableRow(YIELD_LIMITS, right, 10, 'means', at(0.5))).toContain('OUTSIDE');
 });
 
 const truthOf = (

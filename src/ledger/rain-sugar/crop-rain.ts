@@ -3,14 +3,13 @@ import { cropsOf } from '../../garden/crops-of.ts';
 import type { Crop, Garden, Station } from '../../garden/garden.ts';
 import { ownStation } from '../../garden/own-station.ts';
 import { type SugarSettings, sugarSettingsOf } from '../../garden/sugar-settings.ts';
-import { type PermutationTest, shuffleDays } from '../../statistics/permutation.ts';
+import type { PermutationTest } from '../../statistics/permutation.ts';
 import { randomStream } from '../../statistics/random-stream.ts';
-import { largestCorrelation } from '../../statistics/window-strength.ts';
 import type { Bases } from '../bases.ts';
-import { withinCells } from './cells.ts';
 import type { RainEvidence } from './evidence.ts';
 import { type RainPairs, rainPairs } from './pairs.ts';
 import { type PrintedSlope, printedSlope, slopeOfWindow } from './printed-slope.ts';
+import { rainShuffle } from './rain-shuffle.ts';
 import type { RainSlope } from './rain-slope.ts';
 import { rainRecord } from './rain-windows.ts';
 import { type SugarReading, sugarReadings, WINDOWS } from './reading.ts';
@@ -73,27 +72,9 @@ function cropRain({ garden, station, bases, settings, all }: Desk, crop: Crop): 
       const found = days === settings.rain_days ? ownSlope : slopeOfWindow(readings, index);
       return { days, slope: figure(`slope_${days}_days`, found) };
     }),
-    permutation: fit ? permuted(readings) : null,
+    permutation: fit ? rainShuffle(readings, { random: randomStream(SEED), draws: DRAWS }) : null,
     pairs: rainPairs(garden, station, crop.id, settings.rain_days),
   };
-}
-
-/** Whole picking days change places within their season; sugar less its variety's mean in that season. */
-function permuted(readings: readonly SugarReading[]): PermutationTest | null {
-  const told = readings.filter(({ windows }) => windows.every((rain) => rain !== null));
-  const residuals = withinCells(told, ({ brix }) => brix);
-  const days = [...new Map(told.map((one) => [one.picked_on, one])).values()];
-  const test = shuffleDays(
-    days.map(({ picked_on, season, windows }) => ({
-      id: picked_on,
-      stratum: season,
-      covariates: windows.map((rain) => rain ?? 0),
-    })),
-    told.map(({ picked_on }, row) => ({ day: picked_on, residual: residuals[row] ?? 0 })),
-    largestCorrelation,
-    { random: randomStream(SEED), draws: DRAWS },
-  );
-  return 'cannot' in test ? null : test;
 }
 
 const UNIT: FigureUnit = 'brix_per_mm';
