@@ -1,4 +1,5 @@
 /** How strongly residuals go with the covariate of the window that shows it most. For `shuffleDays`. */
+import { centred, correlationOfCentred, sumOfProducts } from './correlation.ts';
 import { sumOfSquares } from './least-squares.ts';
 
 /**
@@ -8,27 +9,15 @@ import { sumOfSquares } from './least-squares.ts';
  */
 export function largestCorrelation(windows: readonly (readonly number[])[], residuals: readonly number[]): number {
   const response = centred(residuals);
-  return windows.reduce((largest, window) => Math.max(largest, Math.abs(correlation(centred(window), response))), 0);
+  return windows.reduce(
+    (largest, window) => Math.max(largest, Math.abs(correlationOfCentred(centred(window), response))),
+    0,
+  );
 }
 
 /** |slope| of the residuals on the first window's covariate, in residual units per covariate unit; 0 without variation. */
 export function absoluteSlope(windows: readonly (readonly number[])[], residuals: readonly number[]): number {
   const covariate = centred(windows[0] ?? []);
   const square = sumOfSquares(covariate);
-  return square === 0 ? 0 : Math.abs(product(covariate, centred(residuals)) / square);
+  return square === 0 ? 0 : Math.abs(sumOfProducts(covariate, centred(residuals)) / square);
 }
-
-function correlation(a: readonly number[], b: readonly number[]): number {
-  const size = Math.sqrt(sumOfSquares(a) * sumOfSquares(b));
-  return size === 0 ? 0 : product(a, b) / size;
-}
-
-/** Deviations from the mean; equal values give exactly 0. */
-function centred(values: readonly number[]): number[] {
-  const first = values[0] ?? 0;
-  const mean = values.reduce((sum, value) => sum + (value - first), 0) / values.length;
-  return values.map((value) => value - first - mean);
-}
-
-const product = (a: readonly number[], b: readonly number[]): number =>
-  a.reduce((sum, one, index) => sum + one * (b[index] ?? 0), 0);
