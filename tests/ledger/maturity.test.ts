@@ -85,6 +85,21 @@ test('first seen at a size widens the day it set; a set day nobody knows leaves 
   expect(unknown.days.planting.middle.value).toBe(82);
 });
 
+test('an "about" in a fruit’s dates makes the time it gives an about, and no other', () => {
+  const found = ripening([
+    fruit('F1', `${set('2025-07-01')}, ${pick('2025-08-02')}`), // 32
+    fruit('F2', `${set('about 2025-07-01')}, ${pick('2025-08-10')}`), // about 40
+    fruit('F3', `${set('2025-07-05')}, ${pick('2025-08-10')}`), // 36
+  ]);
+  const { earliest, middle, last } = found.days.set;
+  expect([earliest.reason, middle.reason, last.reason?.code]).toEqual([null, null, 'about']);
+  expect(last.value).toBe(40);
+  expect(found.single_days).toEqual([32, 36]);
+  const planted = planting('P1', 'S1').replace('planted_on: ', 'planted_on: about ');
+  const about = ripening([fruit('F1', pick('2025-08-10'))], { plantings: planted });
+  expect(about.days.planting.middle).toMatchObject({ value: 82, reason: { code: 'about' } });
+});
+
 test('heat runs from the set day to the eve of the pick, by the garden’s own base', () => {
   const rows = Array.from({ length: 40 }, (_, index) => {
     const day = new Date(Date.UTC(2025, 6, 1 + index)).toISOString().slice(0, 10);

@@ -2,6 +2,7 @@ import type { Day } from '../../day.ts';
 import { because, type Figure, type FigureUnit, happened, type Reason } from '../../figure.ts';
 import type { Fruit, Planting, Season, Variety } from '../../garden/garden.ts';
 import type { Quantile } from '../../statistics/survival/quantile.ts';
+import type { RipeTime } from '../../statistics/survival/ripe-time.ts';
 import { type RipeTimes, ripeTimes } from '../../statistics/survival/ripe-times.ts';
 import type { Bases } from '../bases.ts';
 import type { HeatBetween } from '../weather/heat-record.ts';
@@ -69,7 +70,7 @@ export function varietyMaturity(account: Account, variety: Variety): VarietyMatu
         const found = ripeTimes(used.map(({ time }) => time));
         const spots = new Set(used.map(({ planting }) => planting.spot.id)).size;
         const at = (what: 'earliest' | 'middle' | 'last'): Figure => {
-          const { value, reason } = 'cannot' in found ? nothing(length) : toldBy(quantileFor(found, what));
+          const { value, reason } = 'cannot' in found ? nothing(length) : toldBy(quantileFor(found, what), used);
           const made = figure(`${origin}_${name}_${what}`, unit, value, used.length, reason);
           return { ...made, replicate: spots > 0 ? { kind: 'spot', count: spots } : null };
         };
@@ -95,22 +96,27 @@ const originOf = ({ planting, fruit }: Told, origin: Origin): SetDay | null => {
 function observationOf(told: Told, origin: Origin, length: Length) {
   const from = originOf(told, origin);
   const time = from && ripeObservation(from, told.ripening, length);
-  return time ? [{ planting: told.planting, time }] : [];
+  return time ? [{ planting: told.planting, time, about: from.about || told.ripening.on.kind === 'about' }] : [];
 }
 
 function singleDays(told: Told): number[] {
   const [found] = observationOf(told, 'set', inDays);
-  return found && found.time.low !== null && found.time.low === found.time.high ? [found.time.low] : [];
+  return found && !found.about && found.time.low !== null && found.time.low === found.time.high ? [found.time.low] : [];
 }
 
 const quantileFor = (found: RipeTimes, what: 'earliest' | 'middle' | 'last'): Quantile =>
   what === 'middle' ? found.median : what === 'earliest' ? found.earliest : found.latest;
 
-/** A span is told by its middle, as "about". */
-function toldBy({ span, reason }: Quantile): { value: number | null; reason: Reason | null } {
+/** A span is told by its middle, as "about", and so is a time that a fruit with an "about" in its dates may have given. */
+function toldBy(
+  { span, reason }: Quantile,
+  used: readonly { readonly time: RipeTime; readonly about: boolean }[],
+): { value: number | null; reason: Reason | null } {
   if (!span) return { value: null, reason: because(reason?.code ?? 'none-seen') };
-  const low = span.low ?? span.high;
-  return { value: (low + span.high) / 2, reason: span.low === span.high ? null : because('about') };
+  const value = ((span.low ?? span.high) + span.high) / 2;
+  const isGiven = ({ low, high }: RipeTime): boolean => low !== null && high !== null && low <= value && value <= high;
+  const about = span.low !== span.high || used.some((one) => one.about && isGiven(one.time));
+  return { value, reason: about ? because('about') : null };
 }
 
 const nothing = (length: Length | null): { value: null; reason: Reason } => ({
