@@ -39,7 +39,7 @@ export const methods: MatterChapter = {
                 ]
               : [],
           ),
-          slopes: ledger.rain.flatMap(({ crop, fit }) =>
+          slopes: ledger.rain.flatMap(({ crop, fit, companions }) =>
             fit
               ? [
                   {
@@ -51,6 +51,7 @@ export const methods: MatterChapter = {
                     day: fit.day_sd_brix,
                     mound: fit.mound_sd_brix,
                     fruit: fit.fruit_sd_brix,
+                    companions,
                   },
                 ]
               : [],

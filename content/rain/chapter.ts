@@ -1,7 +1,7 @@
 import type { Facts, QuestionChapter } from '../../src/book/chapter.ts';
 import { type RecordLevel, recordLevel } from '../../src/book/record-level.ts';
 import type { CropRain } from '../../src/ledger/rain-sugar/crop-rain.ts';
-import { cropModel } from './crop-model.ts';
+import { type CropModel, cropModel } from './crop-model.ts';
 import { slopesTable } from './tables.ts';
 
 /** Did rain before picking thin the sugar? Over all seasons, crop by crop. */
@@ -10,7 +10,7 @@ export const rain: QuestionChapter = {
   id: 'rain',
   write(facts) {
     const { rain: crops } = facts.ledger;
-    const models = crops.map((crop) => cropModel(facts, crop));
+    const models = crops.map((crop) => cropModel(facts, crop)).sort((a, b) => saysLess(a) - saysLess(b));
     const table = slopesTable(crops);
     return [
       {
@@ -33,6 +33,9 @@ export const rain: QuestionChapter = {
     ];
   },
 };
+
+/** A crop with something to say stands before one without; otherwise in the alphabet's order. */
+const saysLess = ({ verdict, pairs_tell }: CropModel): number => (verdict ? 0 : pairs_tell ? 1 : 2);
 
 /** A word against the last fruit and rain in words, then a sugar meter and a gauge, then enough rains to fit. */
 const levelOf = ({ ledger }: Facts, crops: readonly CropRain[]): RecordLevel =>

@@ -3,21 +3,30 @@ import type { Chart } from '../../src/book/chart.ts';
 import { scatterBand } from '../../src/charts/scatter-band.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import type { CropRain } from '../../src/ledger/rain-sugar/crop-rain.ts';
+import { dayLabels } from './day-labels.ts';
 import { readingsTable } from './tables.ts';
 
 const LINE_STEPS = 20;
 
 /** Sugar against rain, fruit by fruit, with what else differs taken out where there is a fit. Null without a reading. */
 export function rainChart({ garden, format }: Facts, found: CropRain): Chart | null {
-  const { crop, readings, fit, settings } = found;
+  const { crop, readings, apart, fit, settings } = found;
   if (readings.length === 0) return null;
   const nameOf = (id: string): string => garden.varieties.find((one) => one.id === id)?.name ?? id;
-  const points = readings.map(({ rain_mm, brix, variety }, index) => ({
+  const fitted = readings.map((one, index) => ({ ...one, y: fit?.partial_brix[index] ?? one.brix }));
+  const labels = dayLabels(found, fitted, format);
+  const beside = apart.flatMap((one, index) => {
+    const y = fit ? (fit.apart_brix[index] ?? null) : one.brix;
+    return y === null ? [] : [{ ...one, y }];
+  });
+  const points = [...fitted, ...beside].map(({ key, rain_mm, variety, forecast, y }) => ({
     x: rain_mm,
-    y: fit?.partial_brix[index] ?? brix,
+    y,
     kind: nameOf(variety),
-    label: null,
+    label: labels.get(key) ?? null,
+    apart: forecast,
   }));
+  const line = fit && lineOf(points.slice(0, readings.length), fit);
   const { many } = cropNames(crop, garden.about.locale);
   return {
     id: `rain-${crop.id.toLowerCase()}`,
@@ -30,7 +39,7 @@ export function rainChart({ garden, format }: Facts, found: CropRain): Chart | n
         yUnit: 'brix',
         xTitle: `rain in the ${settings.rain_days} days before picking, ${format.unitLabel('mm')}`,
         yTitle: `sugar, ${format.unitLabel('brix')}${fit ? ', all else taken out' : ''}`,
-        line: fit && lineOf(points, fit),
+        line,
       },
       format,
     ),

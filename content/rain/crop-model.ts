@@ -2,6 +2,7 @@ import type { Facts } from '../../src/book/chapter.ts';
 import type { Chart } from '../../src/book/chart.ts';
 import type { Figure, Interval } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
+import type { Companion } from '../../src/ledger/rain-sugar/companion.ts';
 import type { CropRain } from '../../src/ledger/rain-sugar/crop-rain.ts';
 import type { RainEvidence } from '../../src/ledger/rain-sugar/evidence.ts';
 import type { RainPairs } from '../../src/ledger/rain-sugar/pairs.ts';
@@ -13,7 +14,9 @@ export interface CropModel {
   readonly rain_days: number;
   readonly tongue_brix: number;
   readonly evidence: RainEvidence;
-  readonly forecast: number;
+  /** Picked because rain was coming; not in the slope. */
+  readonly apart: number;
+  readonly companions: readonly Companion[];
   readonly slope: Figure;
   /** thins, sweetens: the range leaves out nothing; unclear: it holds nothing. Null without a slope. */
   readonly verdict: 'thins' | 'sweetens' | 'unclear' | null;
@@ -36,6 +39,7 @@ export interface CropModel {
   readonly pairs: RainPairs;
   /** Pairs that differ. */
   readonly differing: number;
+  readonly pairs_wanted: number;
   /** Enough of them to be told in the finding. */
   readonly pairs_tell: boolean;
   /** The slope as thinning, °Brix for a mm; null without a slope. */
@@ -55,7 +59,8 @@ export function cropModel(facts: Facts, found: CropRain): CropModel {
     rain_days: settings.rain_days,
     tongue_brix: settings.tongue_brix,
     evidence: found.evidence,
-    forecast: found.forecast.length,
+    apart: found.apart.length,
+    companions: found.companions,
     slope,
     verdict: interval ? (interval.high < 0 ? 'thins' : interval.low > 0 ? 'sweetens' : 'unclear') : null,
     tongue_mm: interval && interval.high < 0 && value !== null ? settings.tongue_brix / -value : null,
@@ -73,6 +78,7 @@ export function cropModel(facts: Facts, found: CropRain): CropModel {
     windows: found.windows.map(({ days, slope: of }) => ({ days, slope: of, thinner: turned(of.interval) })),
     pairs: found.pairs,
     differing: found.pairs.less + found.pairs.sweeter,
+    pairs_wanted: FEWEST_PAIRS,
     pairs_tell: found.pairs.less + found.pairs.sweeter >= FEWEST_PAIRS,
     thinning: value === null ? null : -value,
   };

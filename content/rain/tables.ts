@@ -3,7 +3,7 @@ import type { CropRain } from '../../src/ledger/rain-sugar/crop-rain.ts';
 import { WINDOWS } from '../../src/ledger/rain-sugar/reading.ts';
 
 /** Every ripe metered fruit with the rain before its picking. */
-export const readingsTable = ({ crop, readings, forecast, fit }: CropRain): Table => ({
+export const readingsTable = ({ crop, readings, apart, fit }: CropRain): Table => ({
   id: `sugar-and-rain-${crop.id}`.toLowerCase(),
   title: `Sugar and rain, ${crop.id}`,
   columns: [
@@ -17,7 +17,7 @@ export const readingsTable = ({ crop, readings, forecast, fit }: CropRain): Tabl
     column('partial_brix', 'Sugar, all else taken out, °Brix', 'brix'),
     column('forecast', 'Picked before rain that was coming'),
   ],
-  rows: [...readings, ...forecast].map((one, index) => [
+  rows: [...readings, ...apart].map((one, index) => [
     one.season,
     one.variety,
     one.mound,
@@ -25,7 +25,7 @@ export const readingsTable = ({ crop, readings, forecast, fit }: CropRain): Tabl
     one.brix,
     one.rain_mm,
     ...one.windows,
-    one.forecast ? null : (fit?.partial_brix[index] ?? null),
+    (fit && [...fit.partial_brix, ...fit.apart_brix][index]) ?? null,
     one.forecast ? 'yes' : 'no',
   ]),
 });

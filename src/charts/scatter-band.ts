@@ -9,8 +9,10 @@ export interface ScatterPoint {
   readonly x: number;
   readonly y: number;
   readonly kind: string;
-  /** Written beside the mark; null for most. */
-  readonly label: string | null;
+  /** Written above or below the mark; null for most. */
+  readonly label: { readonly text: string; readonly side: 'above' | 'below' } | null;
+  /** Filled instead of open: shown, and no part of the line. */
+  readonly apart: boolean;
 }
 
 export interface ScatterBand {
@@ -37,7 +39,7 @@ const SHAPES = [
 ];
 const HEIGHT = 230;
 
-/** Open marks by kind over an axis from zero, with a line and its band where one is given. */
+/** Open marks by kind, filled ones apart, over an axis from zero, with a line and its band where one is given. */
 export function scatterBand({ points, line, ...axes }: ScatterBand, format: Format): TopLevelSpec {
   const kinds = [...new Set(points.map(({ kind }) => kind))].sort();
   const xs = scaleFromZero(Math.max(1, ...points.map(({ x }) => x)), axes.xUnit, format);
@@ -102,13 +104,18 @@ export function scatterBand({ points, line, ...axes }: ScatterBand, format: Form
       {
         data: { values: [...points] },
         mark: { type: 'point' as const, filled: false, color: INK, size: 42, strokeWidth: 1.1 },
-        encoding: { x, y: y('y'), shape },
+        encoding: {
+          x,
+          y: y('y'),
+          shape,
+          fill: { condition: { test: 'datum.apart', value: INK }, value: 'transparent' },
+        },
       },
-      {
-        data: { values: points.filter(({ label }) => label !== null) },
-        mark: { type: 'text' as const, color: GREY, dy: -9, fontSize: 11 },
-        encoding: { x, y: y('y'), text: { field: 'label' } },
-      },
+      ...(['above', 'below'] as const).map((side) => ({
+        data: { values: points.filter(({ label }) => label?.side === side) },
+        mark: { type: 'text' as const, color: GREY, dy: side === 'above' ? -10 : 11, fontSize: 11 },
+        encoding: { x, y: y('y'), text: { field: 'label.text' } },
+      })),
     ],
   } as TopLevelSpec;
 }

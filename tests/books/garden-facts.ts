@@ -27,6 +27,18 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       never: [/none yet|no record/i, /Nothing is kept/],
       why: 'T1 and T2; plantings are kept, and a row of "no record" tells nobody anything',
     },
+    {
+      page: 'maturity/',
+      says: ['Nothing has been picked ripe yet', 'planting date'],
+      never: [/\d+ days/],
+      why: 'no harvest is written down',
+    },
+    {
+      page: 'rain/',
+      says: ['nobody can say', 'sweeter, same or less'],
+      never: ['°Brix', /\d mm/],
+      why: 'no harvest, no meter and no gauge',
+    },
   ],
   'eight-plants': [
     {
@@ -63,6 +75,28 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       why: '7.8 + 9.4 kg; 18 May to 10 August',
     },
     { page: 'variety/copper-gate/', part: 'body', says: [/liked|sweet/], why: 'all five were tasted and written down' },
+    {
+      page: 'maturity/',
+      says: [
+        /Copper Gate 5 of 6 42 44 about 46 5 2/,
+        /Fiddle Moss 2 of 2 37 37 37 1 1/,
+        /Thatch Penny 12 Aug 21 Aug 79/,
+        'Copper Gate 10 Aug 7 Sept 84',
+        '85 from planting out',
+      ],
+      why: '29 June to 10 August 42, 1 July to 14 August 44, about 4 July to 19 August 46; one of six aborted; E3-b has no set day',
+    },
+    {
+      page: 'rain/',
+      says: [
+        'too little to say yet',
+        'No ripe one was metered',
+        /one pair of picking days straddled rain and differed/,
+        'takes 6',
+      ],
+      never: ['°Brix for'],
+      why: 'E1-b of 19 August, after 26.5 mm, was less sweet than E2-a of 14 August; E2-b was the same, and both days wet',
+    },
   ],
   'notebook-years': [
     {
@@ -97,6 +131,13 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       why: 'about four came off some day in September, perhaps before the 20th',
     },
     { page: 'weather/', says: ['Nobody has written down the weather'], why: 'no station' },
+    {
+      page: 'maturity/',
+      says: [/Aunt Lettice Stripe about 24 Aug 14 Sept to 21 Sept about 91/, /Marlpit Early Aug Aug not known/],
+      never: ['From set to ripe', 'heat in'],
+      why: '25 May to about 24 August; no day of August is told for Marlpit Early, and no fruit has a line of its own',
+    },
+    { page: 'rain/', says: ['nobody can say'], never: ['°Brix'], why: 'no meter, no gauge, no word for either' },
   ],
   'no-instruments': [
     {
@@ -130,6 +171,18 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       why: 'sizes in words and tastes are written down',
     },
     { page: 'variety/', never: ['not weighed'], why: 'no column for what nobody ever wrote down' },
+    {
+      page: 'maturity/',
+      says: [/Larder Moon 2 of 3 about 48/, /Pinfold 3 of 4 not known/, /Pinfold 10 Aug 30 Aug 78/],
+      never: ['heat in'],
+      why: 'N1 was a walnut on 5 July, so set 28 June to 3 July, 45 to 50 days before 17 August; no other set day',
+    },
+    {
+      page: 'rain/',
+      says: ['No ripe one was metered', /one pair of picking days straddled rain and differed/],
+      never: ['°Brix for'],
+      why: 'S4 of dry days was sweeter than S2 after the soaking of 19 August; S2 was the same as S1 of dry days',
+    },
   ],
   'ten-unblocked': [
     {
@@ -160,6 +213,13 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
     },
     { page: 'yield/', says: [/L9 .*L10 /], never: [/L10 .*L9 /], why: 'ten comes after nine' },
     { page: 'variety/wick-and-tar/', says: ['one fruit', '7.7 kg', '105 days'], why: '31 May to 13 September' },
+    {
+      page: 'maturity/',
+      says: [/Harrow Red 16 Aug 6 Sept 86 90 from sowing/, /Wick and Tar 13 Sept 13 Sept 105/],
+      never: ['From set to ripe', 'middle last'],
+      why: '22 May to 16 August, 31 May to 13 September; pickings alone tell first and last',
+    },
+    { page: 'rain/', says: ['nobody can say'], why: 'no meter and no gauge' },
   ],
   southern: [
     {
@@ -202,6 +262,21 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       why: '10.2, 9.1 and 9.6 °Brix',
     },
     { page: 'records/', says: ['2024/25'], why: 'seasons carry their label' },
+    {
+      page: 'maturity/',
+      says: [
+        /Petrel Back 5 of 8 38 about 43 about 47 4 3/,
+        /Tin Roof 6 of 6 41 about 44 48 4 3/,
+        /Tin Roof 7 Feb 7 Mar 84/,
+      ],
+      why: 'Petrel Back 38, 42, 43 and about 47 days over New Year, one lost, one split, one of the season’s end; Tin Roof 41, 43, 44, 48',
+    },
+    {
+      page: 'rain/',
+      says: ['Too few rains', '4 fruits on 3 days of picking, one spell of rain'],
+      never: [/\d °Brix for 10/],
+      why: 'one season; 33.2 mm of the morning of 12 February before the picking of the 14th, no rain before the 7th and the 21st',
+    },
   ],
   'us-letter': [
     {
@@ -243,6 +318,16 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       why: '26.5 lb was written down, to the half pound',
     },
     { page: 'variety/caboose/', says: ['Jul 30', '73 days', '9.5 to 11.0'], why: 'May 18 to July 30' },
+    {
+      page: 'maturity/',
+      says: [/Little Caboose Jul 30 Aug 20 73/, '74 from planting out', /Switchyard Aug 13 Aug 27 87/],
+      why: 'May 18 to July 30 and to August 13',
+    },
+    {
+      page: 'rain/',
+      says: ['Too few pickings in dry weather', '4 fruits on 4 days of picking, 3 spells of rain'],
+      why: '0.51, 0.25 and 0.39 in before three of four picking days: 13, 6 and 10 mm',
+    },
   ],
   'one-crop': [
     {
@@ -264,5 +349,11 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       why: '14.5 + 14.3 + 10.2 = 39 kg',
     },
     { page: 'weather/', says: ['210 mm', 'Temperature not read: 20 Jun to 29 Jun'], why: '209.9 mm to 18 October' },
+    {
+      page: 'maturity/',
+      says: [/Beadle 27 Sept 4 Oct 124/, /Tallow Face 20 Sept 4 Oct 117/, '110 from sowing'],
+      why: '26 May to 27 and to 20 September; fruits of the frost were not called ripe',
+    },
+    { page: 'rain/', says: ['nobody can say yet'], why: 'a gauge, but nothing was metered or tasted' },
   ],
 };

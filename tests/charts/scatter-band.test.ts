@@ -7,11 +7,11 @@ import { golden } from '../books/golden.ts';
 const metric = createFormat({ units: 'metric', locale: 'en-GB' });
 const us = createFormat({ units: 'us', locale: 'en-US' });
 
-const POINTS = [
-  { x: 0, y: 10.4, kind: 'Amber', label: null },
-  { x: 0, y: 9.8, kind: 'Birch', label: null },
-  { x: 12, y: 9.9, kind: 'Amber', label: null },
-  { x: 41, y: 8.7, kind: 'Birch', label: '17 Aug' },
+const POINTS: ScatterBand['points'] = [
+  { x: 0, y: 10.4, kind: 'Amber', label: null, apart: false },
+  { x: 0, y: 9.8, kind: 'Birch', label: null, apart: false },
+  { x: 12, y: 9.9, kind: 'Amber', label: null, apart: true },
+  { x: 41, y: 8.7, kind: 'Birch', label: { text: '17 Aug', side: 'below' }, apart: false },
 ];
 const LINE = [0, 20, 41].map((x) => ({ x, y: 10 - 0.03 * x, low: 10 - 0.05 * x, high: 10 - 0.01 * x }));
 
@@ -37,6 +37,10 @@ test('a kind has its shape and its word; a label stands by its mark; a line only
   for (const word of ['Amber', 'Birch', '17 Aug']) expect(svg).toContain(word);
   const bare = await drawn({ line: null });
   expect(svg.split('<path').length).toBe(bare.split('<path').length + 2);
+});
+
+test('a mark that stands apart is filled', async () => {
+  expect((await drawn()).split('fill="#1e2622" stroke="#1e2622"').length).toBe(2);
 });
 
 test('ticks are whole steps of the print unit', async () => {

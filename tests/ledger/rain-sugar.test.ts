@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import type { Day } from '../../src/day.ts';
 import { openLedger } from '../../src/ledger/ledger.ts';
+import { companionsOf } from '../../src/ledger/rain-sugar/companion.ts';
+import { dayPulls } from '../../src/ledger/rain-sugar/day-pull.ts';
 import { evidenceOf, tooLittle } from '../../src/ledger/rain-sugar/evidence.ts';
+import { rainSlope } from '../../src/ledger/rain-sugar/rain-slope.ts';
 import type { SugarReading } from '../../src/ledger/rain-sugar/reading.ts';
 import { planting, smallGarden } from './small-garden.ts';
 
@@ -56,6 +59,93 @@ describe('how much the picking days can tell', () => {
   });
 });
 
+test('how much of a slope is one day’s, by hand: the most first, fruits of a day together', () => {
+  const four = [
+    reading('2025-08-01', 0),
+    reading('2025-08-05', 6),
+    reading('2025-08-09', 12),
+    reading('2025-08-09', 12),
+  ];
+  // Mean 7.5: 56.25, 2.25, and twice 20.25.
+  expect(dayPulls(four).map(({ day, share }) => [day, share * 99])).toEqual([
+    ['2025-08-01', expect.closeTo(56.25, 9)],
+    ['2025-08-09', expect.closeTo(40.5, 9)],
+    ['2025-08-05', expect.closeTo(2.25, 9)],
+  ]);
+  expect(dayPulls([reading('2025-08-01', 3), reading('2025-08-05', 3)])).toEqual([]);
+});
+
+describe('what came with the rain', () => {
+  /** A station on which the three days before each reading had this middle temperature. */
+  const station = (readings: readonly SugarReading[], middle: (one: SugarReading) => number | null) => ({
+    id: 'post',
+    days: readings.flatMap((one) =>
+      [1, 2, 3].map((back) => {
+        const date = new Date(Date.parse(one.picked_on) - back * 86_400_000).toISOString().slice(0, 10) as Day;
+        const c = middle(one);
+        const temperatures = { tmax_c: c === null ? null : c + 5, tmin_c: c === null ? null : c - 5 };
+        return { key: `weather/${date}`, date, rain_mm: 0, rain: null, ...temperatures };
+      }),
+    ),
+  });
+  const wet = days({ 4: 10, 10: 8, 19: 12 });
+
+  test('cool days that always came with rain cannot be told from it; warmth on its own path can', () => {
+    const cool = companionsOf(wet, station(wet, ({ rain_mm }) => 22 - rain_mm / 3) as never, 3);
+    expect(cool[0]).toMatchObject({ kind: 'warmth', days: 9, r: expect.closeTo(-1, 9), together: true });
+    const free = companionsOf(
+      wet,
+      station(wet, ({ picked_on }) => (Number(picked_on.slice(-2)) % 2 ? 20 : 24)) as never,
+      3,
+    );
+    expect(free[0]?.together).toBe(false);
+  });
+
+  test('lateness is within the season: two seasons, rain only in the later one, tell nothing of it', () => {
+    const late = wet.map((one, index) => ({ ...one, rain_mm: index }));
+    expect(companionsOf(late, station(late, () => null) as never, 3)).toMatchObject([
+      { kind: 'warmth', days: 0, r: null, together: false },
+      { kind: 'lateness', days: 9, r: expect.closeTo(1, 9), together: true },
+    ]);
+    const years = [
+      ...wet.map((one) => ({
+        ...one,
+        season: '2024',
+        picked_on: one.picked_on.replace('2025', '2024') as Day,
+        rain_mm: 0,
+      })),
+      ...wet.map((one) => ({ ...one, rain_mm: 9 })),
+    ];
+    expect(companionsOf(years, station(years, () => null) as never, 3)[1]).toMatchObject({ r: 0, together: false });
+  });
+
+  test('too few days tell nothing', () => {
+    const few = wet.slice(0, 5);
+    expect(companionsOf(few, station(few, () => 20) as never, 3)[1]).toMatchObject({ days: 5, r: null });
+  });
+});
+
+test('a fruit that stands apart is placed by the slope and does not move it', () => {
+  const sugar = [9.9, 10.1, 9.2, 10.2, 9.6, 9.9, 10.1, 8.9, 10.0];
+  const rows = days({ 4: 10, 10: 8, 19: 12 }).flatMap((one, index) =>
+    [0, 1].map((mound) => ({
+      ...one,
+      key: `${one.key} ${mound}`,
+      mound: `S${(index + mound) % 4}`,
+      brix: (sugar[index] ?? 0) + mound * (index % 3) * 0.1,
+    })),
+  );
+  const apart = [reading('2025-08-20', 15, { brix: 7 }), reading('2025-08-20', 15, { brix: 7, variety: 'birch' })];
+  const [alone, beside] = [rainSlope(rows), rainSlope(rows, apart)];
+  if ('cannot' in alone || 'cannot' in beside) throw new Error('no fit');
+  expect({ ...beside, apart_brix: [] }).toEqual(alone);
+  expect(beside.apart_brix[1]).toBeNull();
+  // Covariates are taken about their means, so a fruit of the mean sugar stands at the mean of the marks.
+  const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
+  const below = mean(rows.map(({ brix }) => brix)) - 7;
+  expect(beside.apart_brix[0]).toBeCloseTo(mean(beside.partial_brix) - below, 9);
+});
+
 const fruit = (id: string, day: string, cut: string, pick = ''): string =>
   `- {id: ${id}, planting: P1, fate: picked, pick: {picked_on: 2025-08-${day}${pick}}, cut: {cut_on: 2025-08-${day}, ${cut}}}\n`;
 const RAIN = `date,rain_mm\n${Array.from({ length: 31 }, (_, index) => `2025-08-${String(index + 1).padStart(2, '0')},${index + 1 === 9 ? 20 : index + 1 === 20 ? '' : 0}`).join('\n')}\n`;
@@ -95,7 +185,7 @@ describe('which fruits are read', () => {
       fruit('F2', '12', 'state: prime, brix_centre: 9', ', reason: forecast'),
     ]);
     expect(found?.readings).toHaveLength(1);
-    expect(found?.forecast).toHaveLength(1);
+    expect(found?.apart).toHaveLength(1);
   });
 
   test('each window counts the fruits whose days were read in it', () => {

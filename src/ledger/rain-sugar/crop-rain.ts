@@ -6,6 +6,8 @@ import { type SugarSettings, sugarSettingsOf } from '../../garden/sugar-settings
 import type { PermutationTest } from '../../statistics/permutation.ts';
 import { randomStream } from '../../statistics/random-stream.ts';
 import type { Bases } from '../bases.ts';
+import { type Companion, companionsOf } from './companion.ts';
+import { type DayPull, dayPulls } from './day-pull.ts';
 import type { RainEvidence } from './evidence.ts';
 import { type RainPairs, rainPairs } from './pairs.ts';
 import { type PrintedSlope, printedSlope, slopeOfWindow } from './printed-slope.ts';
@@ -22,7 +24,10 @@ export interface CropRain {
   readonly settings: SugarSettings;
   readonly readings: readonly SugarReading[];
   /** Picked because rain was coming; not in the fit. */
-  readonly forecast: readonly SugarReading[];
+  readonly apart: readonly SugarReading[];
+  /** By how much of the slope rests on them, most first. */
+  readonly pulls: readonly DayPull[];
+  readonly companions: readonly Companion[];
   readonly evidence: RainEvidence;
   /** °Brix per mm; its reason says why there is none. */
   readonly slope: Figure;
@@ -55,15 +60,18 @@ interface Desk {
 function cropRain({ garden, station, bases, settings, all }: Desk, crop: Crop): CropRain {
   const own = all.filter(({ variety }) => garden.varieties.find(({ id }) => id === variety)?.crop.id === crop.id);
   const readings = own.filter(({ forecast }) => !forecast);
+  const apart = own.filter(({ forecast }) => forecast);
   const basis = bases.of(readings.map(({ key }) => key));
-  const ownSlope = printedSlope(readings);
+  const ownSlope = printedSlope(readings, apart);
   const { fit, evidence } = ownSlope;
   const figure = (name: string, of: PrintedSlope): Figure => slopeFigure(`rain.${crop.id}.${name}`, of, basis);
   return {
     crop,
     settings,
     readings,
-    forecast: own.filter(({ forecast }) => forecast),
+    apart,
+    pulls: dayPulls(readings),
+    companions: companionsOf(readings, station, settings.rain_days),
     evidence,
     slope: figure('slope', ownSlope),
     fit,

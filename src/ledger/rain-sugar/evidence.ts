@@ -1,6 +1,6 @@
 import { daysBetween } from '../../day.ts';
 import { because, type Reason } from '../../figure.ts';
-import { withinCells } from './cells.ts';
+import { dayPulls } from './day-pull.ts';
 import type { SugarReading } from './reading.ts';
 
 /** A picking day is wet when its window had this much rain. */
@@ -36,18 +36,8 @@ export function evidenceOf(readings: readonly SugarReading[]): RainEvidence {
     picking_days: days.length,
     wet_spells: spells.length,
     dry_days: days.length - wet.length,
-    one_day_share: oneDayShare(readings),
+    one_day_share: dayPulls(readings)[0]?.share ?? 1,
   };
-}
-
-/** Rain less its mean in the fruit's variety and season, squared, summed by day. */
-function oneDayShare(readings: readonly SugarReading[]): number {
-  const squares = withinCells(readings, ({ rain_mm }) => rain_mm).map((rest) => rest ** 2);
-  const byDay = new Map<string, number>();
-  for (const [row, { picked_on }] of readings.entries())
-    byDay.set(picked_on, (byDay.get(picked_on) ?? 0) + (squares[row] ?? 0));
-  const all = [...byDay.values()].reduce((sum, value) => sum + value, 0);
-  return all === 0 ? 1 : Math.max(...byDay.values()) / all;
 }
 
 /** Why no number may be given, before anything is fitted; null when one may. */

@@ -14,13 +14,13 @@ export interface PrintedSlope {
   readonly reason: Reason | null;
 }
 
-/** The slope of some readings, where they can tell one. */
-export function printedSlope(readings: readonly SugarReading[]): PrintedSlope {
+/** The slope of some readings, where they can tell one; fruits that stand apart are only placed by it. */
+export function printedSlope(readings: readonly SugarReading[], apart: readonly SugarReading[] = []): PrintedSlope {
   const evidence = evidenceOf(readings);
   const cannot = (reason: Reason): PrintedSlope => ({ evidence, fit: null, reason });
   const little = tooLittle(evidence);
   if (little) return cannot(little);
-  const found = rainSlope(readings);
+  const found = rainSlope(readings, apart);
   if ('cannot' in found) return cannot(because('no-rain-fit', { why: found.cannot.code }));
   const half = (10 * (found.interval.high - found.interval.low)) / 2;
   if (half > WIDEST_HALF_BRIX_PER_10MM) return cannot(because('too-wide'));

@@ -27,6 +27,8 @@ export interface RainSlope {
   readonly covariates: readonly string[];
   /** In the readings' order: sugar less all but the rain and a common mean. */
   readonly partial_brix: readonly number[];
+  /** The same of fruits that stand apart, covariates left in; null where none of their variety and season was fitted. */
+  readonly apart_brix: readonly (number | null)[];
 }
 
 interface Column {
@@ -36,9 +38,12 @@ interface Column {
 
 /**
  * Slope of sugar on rain within variety and season, mound and picking day random, by restricted maximum likelihood with
- * the degrees of freedom of Kenward & Roger; or why there is none.
+ * the degrees of freedom of Kenward & Roger; or why there is none. Fruits that stand apart take no part in the fit.
  */
-export function rainSlope(readings: readonly SugarReading[]): RainSlope | { readonly cannot: Reason } {
+export function rainSlope(
+  readings: readonly SugarReading[],
+  apart: readonly SugarReading[] = [],
+): RainSlope | { readonly cannot: Reason } {
   const y = readings.map(({ brix }) => brix);
   const rain: Column = { name: 'rain_mm', values: readings.map(({ rain_mm }) => rain_mm) };
   const cells = cellColumns(readings);
@@ -89,6 +94,10 @@ export function rainSlope(readings: readonly SugarReading[]): RainSlope | { read
     partial_brix: y.map(
       (value, row) => value - (fitted[row] ?? 0) + mean + estimate * ((rain.values[row] ?? 0) - meanRain),
     ),
+    apart_brix: apart.map((one) => {
+      const cell = coefficients.get(cellOf(one));
+      return cell === undefined ? null : one.brix - cell + mean - estimate * meanRain;
+    }),
   };
 }
 
