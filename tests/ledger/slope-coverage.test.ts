@@ -47,7 +47,8 @@ const judgedIn = (setting: SeasonSetting): Judged[] =>
 
 test('a garden too small for a single degree of freedom gets no number, and no fault', () => {
   const setting = settingNamed('2 seasons of few mounds, much left unwritten');
-  for (const seed of [11, 69, 111]) expect(judgedSlope(setting, seed).interval).toBeNull();
+  // Of the last the random factors explain all but a four-millionth of the spread.
+  for (const seed of [11, 69, 111, 375]) expect(judgedSlope(setting, seed).interval).toBeNull();
 });
 
 describe('ranges of the slope of sugar on rain', () => {

@@ -18,7 +18,10 @@ export interface ContrastEstimate {
   /** In the values' unit per unit of the columns, as is its adjusted standard error. */
   readonly estimate: number;
   readonly se: number;
-  /** Of a t distribution for estimate / se; seldom whole. */
+  /**
+   * Of a t distribution for estimate / se; seldom whole. 0, and an infinite `se`, where the values say nothing of the
+   * components, as when the random factors leave next to nothing to the residual: no range can be given.
+   */
   readonly df: number;
 }
 
@@ -39,7 +42,9 @@ export function kenwardRoger(fit: MixedFit, contrast: Readonly<Record<string, nu
     0,
   );
   const projected = patterns.map((one) => project(model, fit.solved.at, one));
-  const information = triangleOf(expectedProducts(fit)) ?? [];
+  const estimate = fit.coefficients.reduce((sum, one, j) => sum + (l[j] ?? 0) * one.estimate, 0);
+  const information = triangleOf(expectedProducts(fit));
+  if (!information) return { estimate, se: Number.POSITIVE_INFINITY, df: 0 };
   // Components in units of the residual variance: W = 2σ⁴ (tr PVᵢPVⱼ)⁻¹ and P carry their σ² here.
   const uncertainty = (right: Vector): Vector => solve(information, right).map((one) => 2 * one);
   const lambda = patterns.reduce((sum, _, j) => {
@@ -48,7 +53,7 @@ export function kenwardRoger(fit: MixedFit, contrast: Readonly<Record<string, nu
   }, 0);
   const a = dot(gradient, uncertainty(gradient)) * (fit.residual_variance / variance) ** 2;
   return {
-    estimate: fit.coefficients.reduce((sum, one, j) => sum + (l[j] ?? 0) * one.estimate, 0),
+    estimate,
     se: Math.sqrt(variance + 2 * fit.residual_variance * lambda),
     df: 2 / a,
   };
