@@ -144,6 +144,11 @@ test('a word is taken in any case, and its code from the sheet', () => {
     false,
   ]);
   expect(read(yesNo({ title: 'x' }), 'y')).toBe('unknown-word: write yes or no');
+  const hyphened = choice(['just-ripe', 'so-so'], { title: 'x' });
+  expect(['just-ripe', 'just ripe', ' Just  Ripe '].map((word) => hyphened.parse(word))).toEqual(
+    Array(3).fill('just-ripe'),
+  );
+  expect(hyphened.safeParse('justripe').success).toBe(false);
 });
 
 test('a text is trimmed, bounded, and printable', () => {

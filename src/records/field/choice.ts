@@ -6,7 +6,7 @@ interface Heading {
   readonly description?: string;
 }
 
-/** One word of a short list. The sheets' small code of a word, where it has one, is taken too. */
+/** One word of a short list, with or without its hyphen. The sheets' small code of a word, where it has one, is taken too. */
 export function choice<const Words extends readonly string[]>(
   words: Words,
   heading: Heading,
@@ -16,7 +16,8 @@ export function choice<const Words extends readonly string[]>(
     .string()
     .transform((text, context): Words[number] => {
       const typed = text.trim().toLowerCase();
-      const word = words.find((known) => known.toLowerCase() === typed) ?? codes[typed.toUpperCase()];
+      const hyphened = typed.replace(/\s+/g, '-');
+      const word = words.find((known) => known.toLowerCase() === hyphened) ?? codes[typed.toUpperCase()];
       if (word) return word;
       return refuse(
         context,
