@@ -1,0 +1,54 @@
+import { type BlankSheet, sharesOf, sidesOf } from '../../src/book/blank-sheet.ts';
+import type { Facts, MatterChapter } from '../../src/book/chapter.ts';
+import type { Page } from '../../src/book/page.ts';
+import { fruitRegister } from './fruit-register.ts';
+import { pickingAndCut } from './picking-and-cut.ts';
+import { plantingList } from './planting-list.ts';
+import { seasonOf } from './plot.ts';
+import { visits } from './visits.ts';
+import { weatherLog } from './weather-log.ts';
+
+/** In the order of the year. */
+const SHEETS: readonly ((facts: Facts) => BlankSheet)[] = [
+  plantingList,
+  weatherLog,
+  fruitRegister,
+  visits,
+  pickingAndCut,
+];
+
+/** Sheets to carry into the plot, with what is known already filled in. */
+export const sheets: MatterChapter = {
+  kind: 'matter',
+  id: 'sheets',
+  write: (facts) => {
+    const all = SHEETS.map((sheet) => sheet(facts));
+    const season = seasonOf(facts)?.label ?? null;
+    return [
+      {
+        ...BARE,
+        path: 'sheets/',
+        template: 'sheets/index.njk',
+        title: 'Sheets to write on',
+        model: {
+          sheets: all.map((sheet) => ({ ...sheet, sides: sidesOf(sheet).length })),
+          season,
+        },
+        listed: true,
+      },
+      ...all.map(
+        (sheet): Page => ({
+          ...BARE,
+          path: `sheets/${sheet.id}/`,
+          template: 'sheets/sheet.njk',
+          title: sheet.title,
+          model: { sheet, shares: sharesOf(sheet.columns), sides: sidesOf(sheet), season },
+          cautions: sheet.cautions,
+          listed: false,
+        }),
+      ),
+    ];
+  },
+};
+
+const BARE = { chapter: 'sheets', finding: null, level: null, charts: [], tables: [], figures: [], cautions: [] };

@@ -1,0 +1,29 @@
+import { type BlankSheet, blankColumn } from '../../src/book/blank-sheet.ts';
+import type { Facts } from '../../src/book/chapter.ts';
+
+/** From the vine to the table: what came off, and what the knife and the tongue found. */
+export function pickingAndCut({ garden: { about } }: Facts): BlankSheet {
+  const pick = (key: string, width: number) => blankColumn('fruits', ['pick'], key, width);
+  const cut = (key: string, width: number) => blankColumn('fruits', ['cut'], key, width);
+  return {
+    id: 'picking-and-cut',
+    title: 'Picked, cut and tasted',
+    rule: 'Weigh it whole. Cut, look, then taste from the centre. Circle one word in each cell, and write nothing where nobody tried.',
+    columns: [
+      blankColumn('fruits', [], 'id', 16),
+      pick('picked_on', 18),
+      pick(about.units === 'us' ? 'mass_lb' : 'mass_kg', 16),
+      cut('state', 24),
+      cut('sweet', 24),
+      cut('crisp', 22),
+      cut('juicy', 24),
+      cut('liked', 22),
+      cut('seeds', 26),
+      cut('than_last', 24),
+    ],
+    known: [],
+    rows_a_sheet: 14,
+    tall: true,
+    cautions: ['wasps', 'knife', 'cut-fruit', 'bitter-fruit'],
+  };
+}

@@ -1,0 +1,58 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { htmlPages } from '../site/built.ts';
+import { chromiumOrSay, openChromium } from '../site/chromium.ts';
+import { type Shelf, shelve } from './browsing.ts';
+import { siteOf } from './garden-list.ts';
+
+const path = chromiumOrSay('sheets to write on: rows, box, sides');
+const LONG = 120_000;
+
+/** What fits A4 and Letter alike. */
+const BOX_MM = { width: 186, height: 255 };
+const LEAST_ROW_MM = 9;
+const PX_PER_MM = 96 / 25.4;
+
+/** Heights in px of the rows and of the sides of a page, and widths of its tables. */
+const MEASURE = `({
+  rows: [...document.querySelectorAll('.write tbody tr')].map((row) => row.getBoundingClientRect().height),
+  sides: [...document.querySelectorAll('.side')].map((side) => side.getBoundingClientRect().height),
+  backs: document.querySelectorAll('.cautions').length,
+})`;
+
+describe.skipIf(path === null)('sheets to write on, in a browser', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await openChromium(path ?? '');
+  }, LONG);
+  afterAll(() => browser?.close());
+
+  test.each(['day-zero', 'us-letter', 'notebook-years', 'one-crop'])(
+    'of %s: rows of 9 mm and more, sides that fit both papers, cautions on one back',
+    async (name) => {
+      const site = await siteOf(name);
+      const shelf: Shelf = shelve(site);
+      const pages = htmlPages(site).filter(([page]) => /^sheets\/./.test(page) && page !== 'sheets/index.html');
+      expect(pages).toHaveLength(5);
+      for (const [page] of pages) {
+        const tab = await browser.newPage();
+        await tab.setViewportSize({ width: Math.round(BOX_MM.width * PX_PER_MM), height: 900 });
+        await tab.goto(shelf.address(page));
+        await tab.emulateMedia({ media: 'print' });
+        const { rows, sides, backs } = (await tab.evaluate(MEASURE)) as {
+          rows: number[];
+          sides: number[];
+          backs: number;
+        };
+        expect(rows.length, page).toBeGreaterThan(10);
+        expect(Math.min(...rows) / PX_PER_MM, page).toBeGreaterThanOrEqual(LEAST_ROW_MM);
+        expect(Math.max(...sides) / PX_PER_MM, page).toBeLessThanOrEqual(BOX_MM.height);
+        const pdf = (await tab.pdf({ preferCSSPageSize: true })).toString('latin1');
+        expect((pdf.match(/\/Type \/Page\b/g) ?? []).length, page).toBe(sides.length + backs);
+        await tab.close();
+      }
+      shelf.clear();
+    },
+    LONG,
+  );
+});

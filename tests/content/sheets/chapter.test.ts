@@ -1,0 +1,64 @@
+import { expect, test } from 'vitest';
+import { sheets } from '../../../content/sheets/chapter.ts';
+import type { BlankSheet } from '../../../src/book/blank-sheet.ts';
+import { bookOf } from '../../../src/cli/build.ts';
+import { loadReference } from '../../../src/cli/load-reference.ts';
+import type { Garden } from '../../../src/garden/garden.ts';
+import { planting, smallGarden } from '../../ledger/small-garden.ts';
+
+const reference = loadReference('data/reference');
+
+function sheet(id: string, garden: Garden): BlankSheet {
+  const page = sheets.write(bookOf({ reference }, garden, null).facts, []).find(({ path }) => path === `sheets/${id}/`);
+  const model = page?.model as { sheet: BlankSheet } | undefined;
+  if (!model) throw new Error(`there is no sheet ${id}`);
+  return model.sheet;
+}
+const keys = (id: string, garden: Garden): string[] => sheet(id, garden).columns.map(({ key }) => key);
+
+const TWO = smallGarden({
+  plantings: `${planting('P2', 'S2')}${planting('P1', 'S1', ', plants_alive: 2')}`,
+  fruits:
+    '- {id: F1, planting: P1, fate: growing, set: {set_on: 2025-07-01}}\n- {id: F2, planting: P2, fate: picked, pick: {picked_on: 2025-08-01}}\n',
+});
+
+test('the list of plantings follows the spots and leaves the plants alive to be counted', () => {
+  expect(sheet('planting-list', TWO).known).toEqual([
+    ['S1', 'P1', 'Amber', '', '20 May', '2'],
+    ['S2', 'P2', 'Amber', '', '20 May', '2'],
+  ]);
+});
+
+test('the register keeps a line for a fruit of every plant and one over', () => {
+  expect(sheet('fruit-register', TWO).known.map(([id]) => id)).toEqual(['P1', 'P1', 'P1', 'P2', 'P2', 'P2']);
+});
+
+test('fruits still on the vine stand on the visits sheet, those picked do not', () => {
+  expect(sheet('visits', TWO).known).toEqual([['F1']]);
+});
+
+test('slip is asked of kinds that part from their stalk, and of no other', () => {
+  expect(keys('visits', TWO)).not.toContain('fruits.slip');
+  const slipping = {
+    ...TWO,
+    seasons: TWO.seasons.map((season) => ({
+      ...season,
+      plantings: season.plantings.map((one) => ({
+        ...one,
+        variety: one.variety && { ...one.variety, crop: { ...one.variety.crop, slip: 'full' as const } },
+      })),
+    })),
+  };
+  expect(keys('visits', slipping)).toContain('fruits.slip');
+});
+
+test('units are the garden’s', () => {
+  const us = { ...TWO, about: { ...TWO.about, units: 'us' as const } };
+  expect([keys('picking-and-cut', TWO)[2], keys('picking-and-cut', us)[2]]).toEqual(['pick.mass_kg', 'pick.mass_lb']);
+  expect(keys('weather-log', us)).toEqual(['date', 'rain_in', 'rain', 'tmax_f', 'tmin_f', 'note']);
+});
+
+test('before the first season the sheets are blank and there all the same', () => {
+  const none = { ...TWO, seasons: [] };
+  expect(['planting-list', 'fruit-register', 'visits'].map((id) => sheet(id, none).known)).toEqual([[], [], []]);
+});
