@@ -1,5 +1,6 @@
 import type { MatterChapter } from '../../src/book/chapter.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
+import { TOGETHER } from '../../src/ledger/rain-sugar/companion.ts';
 
 /** How the figures were computed, in words, and every source the book leans on. */
 export const methods: MatterChapter = {
@@ -52,6 +53,7 @@ export const methods: MatterChapter = {
                     mound: fit.mound_sd_brix,
                     fruit: fit.fruit_sd_brix,
                     companions,
+                    together: TOGETHER,
                   },
                 ]
               : [],

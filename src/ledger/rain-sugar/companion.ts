@@ -1,12 +1,16 @@
-import { addDays, type Day, daysBetween } from '../../day.ts';
+import { type Day, daysBetween } from '../../day.ts';
 import type { Station } from '../../garden/garden.ts';
 import { correlation } from '../../statistics/correlation.ts';
+import { meanTemperature } from '../weather/measure.ts';
+import { eveWindowsOf } from '../weather/window.ts';
+import { withinGroups } from './cells.ts';
+import { pickingDays } from './picking-day.ts';
 import type { SugarReading } from './reading.ts';
 
 /** With fewer picking days a correlation of any size is luck. */
 const FEWEST_DAYS = 6;
 /** From here on half of how rain differs goes with the companion, and neither can be told from the other. */
-const TOGETHER = Math.SQRT1_2;
+export const TOGETHER = Math.SQRT1_2;
 
 /** Something else that differs between picking days and may be what moved the sugar. */
 export interface Companion {
@@ -28,7 +32,7 @@ interface PickingDay {
 /** What came with rain on the picking days: how warm the days of the same window were, and how late in the year. */
 export function companionsOf(readings: readonly SugarReading[], station: Station, rainDays: number): Companion[] {
   const warmth = meanBefore(station);
-  const days = [...new Map(readings.map((one) => [one.picked_on, one])).values()];
+  const days = pickingDays(readings);
   const paired = (of: (day: SugarReading) => number | null): PickingDay[] =>
     days.flatMap((day) => {
       const other = of(day);
@@ -56,22 +60,14 @@ function companion(kind: Companion['kind'], days: readonly PickingDay[]): Compan
   return { kind, days: days.length, r, together: Math.abs(r) >= TOGETHER };
 }
 
-function withinSeasons(days: readonly PickingDay[], of: (day: PickingDay) => number): number[] {
-  const mean = (season: string): number => {
-    const own = days.filter((day) => day.season === season).map(of);
-    return own.reduce((sum, value) => sum + value, 0) / own.length;
-  };
-  return days.map((day) => of(day) - mean(day.season));
-}
+const withinSeasons = (days: readonly PickingDay[], of: (day: PickingDay) => number): number[] =>
+  withinGroups(days, ({ season }) => season, of);
 
-/** Mean of the middle between highest and lowest temperature over some days that end on the eve, °C; null when one was not read. */
-function meanBefore({ days }: Station): (day: Day, count: number) => number | null {
-  const middle = new Map(
-    days.map(({ date, tmax_c, tmin_c }) => [date, tmax_c === null || tmin_c === null ? null : (tmax_c + tmin_c) / 2]),
-  );
-  return (day, count) => {
-    const read = Array.from({ length: count }, (_, index) => middle.get(addDays(day, -1 - index)) ?? null);
-    const known = read.filter((one) => one !== null);
-    return known.length < count ? null : known.reduce((sum, one) => sum + one, 0) / count;
+/** Mean temperature over some days that end on the eve, °C; null when one was not read. */
+function meanBefore(station: Station): (day: Day, days: number) => number | null {
+  const before = eveWindowsOf(station);
+  return (day, days) => {
+    const read = before(day, days).days.flatMap((one) => meanTemperature(one) ?? []);
+    return read.length < days ? null : read.reduce((sum, one) => sum + one, 0) / days;
   };
 }

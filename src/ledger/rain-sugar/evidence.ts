@@ -1,6 +1,7 @@
 import { daysBetween } from '../../day.ts';
 import { because, type Reason } from '../../figure.ts';
 import { dayPulls } from './day-pull.ts';
+import { pickingDays } from './picking-day.ts';
 import type { SugarReading } from './reading.ts';
 
 /** A picking day is wet when its window had this much rain. */
@@ -24,7 +25,7 @@ export interface RainEvidence {
 }
 
 export function evidenceOf(readings: readonly SugarReading[]): RainEvidence {
-  const days = [...new Map(readings.map((one) => [one.picked_on, one])).values()];
+  const days = pickingDays(readings);
   const wet = days.filter(({ rain_mm }) => rain_mm >= WET_WINDOW_MM).map(({ picked_on }) => picked_on);
   const spells = wet.filter((day, index) => {
     const before = wet[index - 1];

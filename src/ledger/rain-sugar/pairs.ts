@@ -1,6 +1,7 @@
-import { addDays, type Day } from '../../day.ts';
-import type { Garden, Station, WeatherDay } from '../../garden/garden.ts';
+import type { Day } from '../../day.ts';
+import type { Garden, Station } from '../../garden/garden.ts';
 import { type SignTest, signTest } from '../../statistics/sign-test.ts';
+import { eveWindowsOf, type Window } from '../weather/window.ts';
 import { WET_WINDOW_MM } from './evidence.ts';
 
 /** Fruits held on the tongue against the last of their kind, where rain fell before one of the two and not the other. */
@@ -22,7 +23,7 @@ interface Tasted {
 
 /** Day pairs of one crop: several fruits of the same two days are one pair, by their balance. */
 export function rainPairs(garden: Garden, station: Station, crop: string, rainDays: number): RainPairs {
-  const days = new Map(station.days.map((day) => [day.date, day]));
+  const before = eveWindowsOf(station);
   const signs = new Map<string, number>();
   let fruits = 0;
   for (const season of garden.seasons) {
@@ -38,8 +39,8 @@ export function rainPairs(garden: Garden, station: Station, crop: string, rainDa
     for (const one of tasted) {
       const last = lastBefore(tasted, one);
       if (one.than_last === null || last === null) continue;
-      const [now, before] = [wetBefore(days, one.day, rainDays), wetBefore(days, last, rainDays)];
-      if (now === null || before === null || now === before) continue;
+      const [now, then] = [wetBefore(before(one.day, rainDays)), wetBefore(before(last, rainDays))];
+      if (now === null || then === null || now === then) continue;
       fruits += 1;
       const sweeter = one.than_last === 'same' ? 0 : (one.than_last === 'sweeter') === now ? 1 : -1;
       const pair = `${last} ${one.day}`;
@@ -64,10 +65,9 @@ const lastBefore = (tasted: readonly Tasted[], { variety, day }: Tasted): Day | 
     .reduce<Day | null>((last, one) => (last === null || one.day > last ? one.day : last), null);
 
 /** By the gauge, else by the words; null when a day of the window was not looked at. */
-function wetBefore(days: ReadonlyMap<Day, WeatherDay>, day: Day, rainDays: number): boolean | null {
-  const window = Array.from({ length: rainDays }, (_, index) => days.get(addDays(day, -1 - index)) ?? null);
-  if (window.every((one) => one !== null && one.rain_mm !== null))
-    return window.reduce((sum, one) => sum + (one?.rain_mm ?? 0), 0) >= WET_WINDOW_MM;
-  if (window.some((one) => one === null || (one.rain_mm === null && one.rain === null))) return null;
-  return window.some((one) => one !== null && (one.rain === 'soaking' || (one.rain_mm ?? 0) >= WET_WINDOW_MM));
+function wetBefore({ days }: Window): boolean | null {
+  if (days.every((one) => one !== null && one.rain_mm !== null))
+    return days.reduce((sum, one) => sum + (one?.rain_mm ?? 0), 0) >= WET_WINDOW_MM;
+  if (days.some((one) => one === null || (one.rain_mm === null && one.rain === null))) return null;
+  return days.some((one) => one !== null && (one.rain === 'soaking' || (one.rain_mm ?? 0) >= WET_WINDOW_MM));
 }

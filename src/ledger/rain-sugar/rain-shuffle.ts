@@ -1,6 +1,7 @@
 import { type Draws, type PermutationTest, shuffleDays } from '../../statistics/permutation.ts';
 import { largestCorrelation } from '../../statistics/window-strength.ts';
 import { withinCells } from './cells.ts';
+import { pickingDays } from './picking-day.ts';
 import type { SugarReading } from './reading.ts';
 
 /**
@@ -11,7 +12,7 @@ import type { SugarReading } from './reading.ts';
 export function rainShuffle(readings: readonly SugarReading[], draws: Draws): PermutationTest | null {
   const told = readings.filter(({ windows }) => windows.every((rain) => rain !== null));
   const residuals = withinCells(told, ({ brix }) => brix);
-  const days = [...new Map(told.map((one) => [one.picked_on, one])).values()];
+  const days = pickingDays(told);
   const test = shuffleDays(
     days.map(({ picked_on, season, windows }) => ({
       id: picked_on,

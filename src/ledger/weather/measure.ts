@@ -84,7 +84,7 @@ export function measured({ days }: Window, measure: WeatherMeasure, { thresholds
 }
 
 /** Half the sum of the day's highest and lowest; null without both. */
-const meanTemperature = (day: Day): number | null =>
+export const meanTemperature = (day: Day): number | null =>
   day === null || day.tmax_c === null || day.tmin_c === null ? null : (day.tmax_c + day.tmin_c) / 2;
 
 /** Heat of one day in °C·days; null without both temperatures. Readings that cross are refused when records are read. */

@@ -21,6 +21,12 @@ export function windowsOf(station: Station): (first: Day, last: Day) => Window {
   });
 }
 
+/** Opens windows of some days that end on the eve of one: what a picking looks back on. */
+export function eveWindowsOf(station: Station): (day: Day, days: number) => Window {
+  const open = windowsOf(station);
+  return (day, days) => open(addDays(day, -days), addDays(day, -1));
+}
+
 /** The same dates in every year the station's record reaches into, the first year first; the window itself among them. */
 export function sameDates(station: Station, first: Day, last: Day): Window[] {
   const open = windowsOf(station);
