@@ -22,7 +22,10 @@ export const sheets: MatterChapter = {
   kind: 'matter',
   id: 'sheets',
   write: (facts) => {
-    const all = SHEETS.map((sheet) => sheet(facts));
+    const all = SHEETS.map((sheetOf) => {
+      const sheet = sheetOf(facts);
+      return { sheet, sides: sidesOf(sheet) };
+    });
     const season = seasonOf(facts)?.label ?? null;
     return [
       {
@@ -30,19 +33,16 @@ export const sheets: MatterChapter = {
         path: 'sheets/',
         template: 'sheets/index.njk',
         title: 'Sheets to write on',
-        model: {
-          sheets: all.map((sheet) => ({ ...sheet, sides: sidesOf(sheet).length })),
-          season,
-        },
+        model: { sheets: all.map(({ sheet, sides }) => ({ ...sheet, sides: sides.length })) },
         listed: true,
       },
       ...all.map(
-        (sheet): Page => ({
+        ({ sheet, sides }): Page => ({
           ...BARE,
           path: `sheets/${sheet.id}/`,
           template: 'sheets/sheet.njk',
           title: sheet.title,
-          model: { sheet, shares: sharesOf(sheet.columns), sides: sidesOf(sheet), season },
+          model: { sheet, shares: sharesOf(sheet.columns), sides, season },
           cautions: sheet.cautions,
           listed: false,
         }),
