@@ -15,6 +15,8 @@ export interface Reading {
   readonly texts: readonly string[];
   /** All of the page: its notes, its cautions, its navigation left out. */
   readonly all: string;
+  /** The same without its cautions. */
+  readonly uncautioned: string;
   /** What stands in the column of text, without notes and cautions. */
   readonly body: string;
 }
@@ -55,6 +57,7 @@ export function readPage(html: string): Reading {
     noteTitles: texts('.note-title'),
     texts: textNodes(main),
     all: plain(main.textContent),
+    uncautioned: plain(textWithout(main, ['cautions'])),
     body: plain(textWithout(main, ['notes', 'cautions'])),
   };
 }

@@ -13,7 +13,7 @@ const BOX_MM = { width: 186, height: 255 };
 const LEAST_ROW_MM = 9;
 const PX_PER_MM = 96 / 25.4;
 
-/** Heights in px of the rows and of the sides of a page, and widths of its tables. */
+/** Heights in px of the rows and of the sides of a page, and how many backs it has. */
 const MEASURE = `({
   rows: [...document.querySelectorAll('.write tbody tr')].map((row) => row.getBoundingClientRect().height),
   sides: [...document.querySelectorAll('.side')].map((side) => side.getBoundingClientRect().height),

@@ -1,12 +1,9 @@
-import { loadReference } from '../../src/cli/load-reference.ts';
-import { linkGarden } from '../../src/garden/link.ts';
 import { rainRecord } from '../../src/ledger/rain-sugar/rain-windows.ts';
 import { type SugarReading, sugarReadings } from '../../src/ledger/rain-sugar/reading.ts';
-import { readGardenRecords } from '../../src/reading/garden-records.ts';
+import { linkTexts } from '../reading/garden-texts.ts';
 import { seasonGarden } from '../simulated/season/garden.ts';
 import type { SeasonSetting } from '../simulated/season/setting.ts';
 
-const { crops } = loadReference('data/reference');
 const RAIN_DAYS = 3;
 
 /** The fruits a simulated garden's fit is made from, read from its texts, and the true slope in °Brix per mm. */
@@ -18,8 +15,7 @@ export interface SimulatedReadings {
 /** The readings of a seed's garden. Throws Error when its records hold an error. */
 export function simulatedReadings(setting: SeasonSetting, seed: number): SimulatedReadings {
   const { texts, truth } = seasonGarden(setting, seed);
-  const files = Object.entries(texts).map(([path, text]) => ({ path, bytes: new TextEncoder().encode(text) }));
-  const { garden, problems } = linkGarden(readGardenRecords(files), crops);
+  const { garden, problems } = linkTexts(texts);
   const errors = problems.filter(({ severity }) => severity === 'error');
   const [station] = garden?.stations ?? [];
   if (!garden || !station || errors.length > 0) throw new Error(`invalid garden: ${JSON.stringify(errors[0])}`);
