@@ -45,6 +45,7 @@ export const sheets: MatterChapter = {
           model: { sheet, shares: sharesOf(sheet.columns), sides, season },
           cautions: sheet.cautions,
           listed: false,
+          form: 'sheet',
         }),
       ),
     ];

@@ -25,4 +25,6 @@ export interface Page {
   readonly cautions: readonly string[];
   /** False for a page that the contents list under another, such as an earlier season. */
   readonly listed: boolean;
+  /** A paper of its own to carry out; absent for a page of the book. */
+  readonly form?: 'sheet' | 'card';
 }
