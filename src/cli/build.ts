@@ -1,16 +1,10 @@
 import { join, relative, resolve } from 'node:path';
-import { contents } from '../../content/contents.ts';
-import { type Book, writeBook } from '../book/book.ts';
 import { type Day, dayFromNumber, daysBetween } from '../day.ts';
 import { withLock } from '../disk/lock.ts';
 import { publishFolder } from '../disk/output-folder.ts';
-import { packageRoot } from '../disk/package-root.ts';
-import { createFormat } from '../format.ts';
-import { asOf } from '../garden/as-of.ts';
 import type { Garden } from '../garden/garden.ts';
-import { lastDay } from '../garden/last-day.ts';
-import { openLedger } from '../ledger/ledger.ts';
-import { type LoadedGarden, loadGarden } from './load-garden.ts';
+import { loadGarden } from './load-garden.ts';
+import { bookOf, siteOf } from './make-book.ts';
 import { countLine, countProblems, problemReport } from './report.ts';
 
 export interface BuildOptions {
@@ -42,29 +36,14 @@ export async function build(folder: string, options: BuildOptions): Promise<void
     say(
       `computed ${book.figures.length} figures for ${book.pages.length} pages, ${dayLine(book.facts.today, options.today !== null)}`,
     );
-    const root = packageRoot();
-    const { buildSite } = await import('../site/build-site.ts');
     const { createDraw } = await import('../site/draw.ts');
-    const files = await buildSite(book, {
-      layouts: join(root, 'layouts'),
-      content: join(root, 'content'),
-      version: options.version,
-      draw: createDraw(),
-    });
+    const files = await siteOf(book, createDraw(), options.version);
     say(`set      ${book.pages.reduce((sum, { charts }) => sum + charts.length, 0)} charts, ${files.size} files`);
     const { leftover } = publishFolder(target, files, { keep: [resolve(folder)] });
     if (leftover)
       process.stderr.write(`kept     ${place(leftover)} could not be tidied away; look into it before you delete it\n`);
     say(`written  open ${place(join(target, 'index.html'))}`);
   });
-}
-
-/** The book as data, from the garden as known on its day. */
-export function bookOf({ reference }: Pick<LoadedGarden, 'reference'>, whole: Garden, wanted: Day | null): Book {
-  const today = wanted ?? lastDay(whole) ?? whole.seasons.at(-1)?.starts_on ?? null;
-  const garden = today === null ? whole : asOf(whole, today);
-  const format = createFormat({ units: whole.about.units, locale: whole.about.locale });
-  return writeBook(contents, { garden, today, ledger: openLedger(garden, today), reference, format });
 }
 
 /** The day of the book, and a word when the clock is well past it. */

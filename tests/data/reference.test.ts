@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { bookOf } from '../../src/cli/build.ts';
+import { bookOf } from '../../src/cli/make-book.ts';
 import { loadGarden } from '../../src/cli/load-garden.ts';
 import type { Garden } from '../../src/garden/garden.ts';
 

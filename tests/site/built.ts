@@ -1,4 +1,4 @@
-import { bookOf } from '../../src/cli/build.ts';
+import { bookOf } from '../../src/cli/make-book.ts';
 import { type LoadedGarden, loadGarden } from '../../src/cli/load-garden.ts';
 import { loadReference } from '../../src/cli/load-reference.ts';
 import type { Day } from '../../src/day.ts';

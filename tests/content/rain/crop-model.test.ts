@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { CropModel } from '../../../content/rain/crop-model.ts';
-import { bookOf } from '../../../src/cli/build.ts';
+import { bookOf } from '../../../src/cli/make-book.ts';
 import { loadReference } from '../../../src/cli/load-reference.ts';
 import { linkTexts } from '../../reading/garden-texts.ts';
 

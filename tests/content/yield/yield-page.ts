@@ -1,7 +1,7 @@
 import type { CropSection } from '../../../content/yield/crop-section.ts';
 import type { SeasonModel } from '../../../content/yield/season-model.ts';
 import type { Page } from '../../../src/book/page.ts';
-import { bookOf } from '../../../src/cli/build.ts';
+import { bookOf } from '../../../src/cli/make-book.ts';
 import { loadReference } from '../../../src/cli/load-reference.ts';
 import { linkTexts } from '../../reading/garden-texts.ts';
 
