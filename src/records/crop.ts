@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { cropSignSchema, ripeDaysSchema } from './crop-sign.ts';
 import { amount } from './field/amount.ts';
 import { choice, yesNo } from './field/choice.ts';
 import { id, reference } from './field/id.ts';
@@ -35,6 +36,13 @@ export const cropSchema = record({
   plurals: z.record(z.string(), text('Name of many', 40)).meta({ title: 'Plural names by language' }),
   slip: choice(['full', 'forced', 'none', 'varies'], { title: 'Slip' }),
   fruit_on_ground: yesNo({ title: 'Fruit lies on the ground' }),
+  eaten: choice(['ripe', 'young'], { title: 'Eaten', description: 'Ripe, or young and tender.' }).optional(),
+  ripe_days: ripeDaysSchema.optional().meta({ title: 'Days to ripe' }),
+  signs: z
+    .array(cropSignSchema)
+    .optional()
+    .meta({ title: 'Signs', description: 'In the order of looking; how it parts stands last.' }),
+  too_late: z.record(z.string(), text('Signs of too late', 90)).optional().meta({ title: 'Too late, by language' }),
   heat: heatSchema.optional().meta({ title: 'Heat' }),
   bounds: boundsSchema.optional().meta({ title: 'Plausibility bounds' }),
   note,

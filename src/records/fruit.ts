@@ -1,11 +1,12 @@
 import type { z } from 'zod';
 import { amount } from './field/amount.ts';
-import { choice, yesNo } from './field/choice.ts';
+import { choice, coded, yesNo } from './field/choice.ts';
 import { id, reference } from './field/id.ts';
 import { quantity } from './field/quantity.ts';
 import { record } from './field/record.ts';
 import { note, text } from './field/text.ts';
 import { exactDay, when } from './field/when.ts';
+import { PARTED } from './sign.ts';
 
 const written = { recorded_on: exactDay({ title: 'Written down' }).optional(), by: text('By', 40).optional(), note };
 
@@ -34,27 +35,28 @@ const pickSchema = record({
     title: 'Condition',
     description: 'Whole fruit is sound, whatever its ripeness.',
   }).optional(),
+  parted: coded({ ...PARTED, description: 'Blank where it was cut off and nobody tried.' }).optional(),
   ...written,
 });
 
 const cutSchema = record({
   cut_on: when({ title: 'Cut' }),
   why: choice(['ripe', 'damaged', 'thinned', 'lot', 'season-end', 'curious'], { title: 'Why cut' }).optional(),
-  state: choice(
-    ['unripe', 'just-ripe', 'prime', 'over'],
-    { title: 'State inside' },
-    { U: 'unripe', J: 'just-ripe', P: 'prime', O: 'over' },
-  ).optional(),
+  state: coded({ title: 'State inside', codes: { U: 'unripe', J: 'just-ripe', P: 'prime', O: 'over' } }).optional(),
   brix_centre: brix('at the centre'),
   brix_spot_side: brix('towards the ground spot'),
   brix_upper_side: brix('towards the upper side'),
-  sweet: choice(['flat', 'faint', 'sweet', 'very-sweet'], { title: 'How sweet' }).optional(),
-  crisp: choice(['mushy', 'soft', 'firm', 'crisp'], { title: 'How crisp' }).optional(),
-  juicy: choice(['dry', 'moist', 'juicy', 'running'], { title: 'How juicy' }).optional(),
-  liked: choice(['no', 'so-so', 'yes', 'very'], { title: 'Liked' }).optional(),
-  seeds: choice(['none', 'few', 'some', 'in-the-way'], { title: 'Seeds' }).optional(),
-  than_last: choice(['sweeter', 'same', 'less'], { title: 'Than the last of this kind' }).optional(),
+  sweet: coded({ title: 'How sweet', codes: { 1: 'flat', 2: 'faint', 3: 'sweet', 4: 'very-sweet' } }).optional(),
+  crisp: coded({ title: 'How crisp', codes: { 1: 'mushy', 2: 'soft', 3: 'firm', 4: 'crisp' } }).optional(),
+  juicy: coded({ title: 'How juicy', codes: { 1: 'dry', 2: 'moist', 3: 'juicy', 4: 'running' } }).optional(),
+  liked: coded({ title: 'Liked', codes: { 1: 'no', 2: 'so-so', 3: 'yes', 4: 'very' } }).optional(),
+  seeds: coded({ title: 'Seeds', codes: { 0: 'none', 1: 'few', 2: 'some', 3: 'in-the-way' } }).optional(),
+  than_last: coded({
+    title: 'Than the last of this kind',
+    codes: { 1: 'less', 2: 'same', 3: 'sweeter' },
+  }).optional(),
   bitter: yesNo({ title: 'Bitter' }).optional(),
+  keep_seed: yesNo({ title: 'Keep seed?' }).optional(),
   ...written,
 });
 

@@ -7,6 +7,7 @@ import { text } from './field/text.ts';
 /** One citation, written once and named by its id everywhere else. */
 export const sourceSchema = record({
   id: id('Source'),
+  short: text('Short name', 60).optional(),
   cite: text('Citation', 600),
   how: choice(['read', 'read-second-hand', 'memory', 'judgement'], {
     title: 'How it is known',

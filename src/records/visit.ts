@@ -1,20 +1,24 @@
 import { z } from 'zod';
-import { choice } from './field/choice.ts';
+import { coded } from './field/choice.ts';
 import { id, reference } from './field/id.ts';
 import { record } from './field/record.ts';
 import { note, text } from './field/text.ts';
 import { exactDay } from './field/when.ts';
+import { SIGNS } from './sign.ts';
 
 /** What a fruit showed and what its keeper called, written before any cutting. */
 const lookSchema = record({
   fruit: reference('Fruit'),
-  tendril: choice(['green', 'wilting', 'half-brown', 'dry'], { title: 'Tendril at the fruit' }).optional(),
-  ground_spot: choice(['none', 'white', 'cream', 'butter', 'deep'], { title: 'Ground spot' }).optional(),
-  sound: choice(['ringing', 'hollow', 'dull', 'unsure'], { title: 'Sound' }).optional(),
-  rind: choice(['glossy', 'matte'], { title: 'Rind' }).optional(),
-  nail: choice(['marks', 'resists'], { title: 'Thumbnail' }).optional(),
-  slip: choice(['none', 'half', 'full'], { title: 'Slip' }).optional(),
-  call: choice(['ripe', 'not-yet', 'unsure'], { title: 'Call' }).optional(),
+  tendril: coded(SIGNS.tendril).optional(),
+  ground_spot: coded(SIGNS.ground_spot).optional(),
+  sound: coded(SIGNS.sound).optional(),
+  rind: coded(SIGNS.rind).optional(),
+  nail: coded(SIGNS.nail).optional(),
+  stalk: coded(SIGNS.stalk).optional(),
+  ground_colour: coded(SIGNS.ground_colour).optional(),
+  smell: coded(SIGNS.smell).optional(),
+  slip: coded(SIGNS.slip).optional(),
+  call: coded({ title: 'Call', codes: { R: 'ripe', N: 'not-yet', U: 'unsure' } }).optional(),
   note,
 });
 

@@ -26,8 +26,15 @@ export function choice<const Words extends readonly string[]>(
         `write one of: ${words.join(', ')}`,
       );
     })
-    .meta({ ...heading, words: [...words] });
+    .meta({ ...heading, words: [...words], codes: { ...codes } });
 }
+
+/** One word of a ladder whose every step has a small code for the sheets; steps in order. */
+export const coded = <Word extends string>({
+  codes,
+  ...heading
+}: Heading & { readonly codes: Readonly<Record<string, Word>> }) =>
+  choice<readonly Word[]>(Object.values(codes), heading, codes);
 
 /** yes or no. */
 export const yesNo = (heading: Heading) =>

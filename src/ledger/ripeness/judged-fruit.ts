@@ -1,0 +1,59 @@
+import { addDays, type Day, daysBetween } from '../../day.ts';
+import type { Crop, Fruit, Planting, Season, Visit } from '../../garden/garden.ts';
+import { SIGN_KEYS, type SignKey } from '../../records/sign.ts';
+import { setDayOf } from '../maturity/set-day.ts';
+
+/** A look counts for a fruit picked at most so many days later: signs move on. A judgement of the makers, no source. */
+export const LOOK_HOLDS_DAYS = 3;
+
+type Look = Visit['fruits'][number];
+
+/** A fruit whose inside was seen, with what it had shown from outside. */
+export interface JudgedFruit {
+  readonly season: Season;
+  readonly planting: Planting;
+  readonly fruit: Fruit;
+  /** Unripe when cut, against just ripe, prime and over. */
+  readonly is_ripe: boolean;
+  /** The last step written down for each sign within the days a look holds; null where nobody looked. */
+  readonly signs: Readonly<Record<SignKey, string | null>>;
+  /** How it came off; null where nobody tried. */
+  readonly parted: string | null;
+  /** Fewest and most days from set to picking; null where either day is not known. */
+  readonly days_set: { readonly fewest: number; readonly most: number } | null;
+}
+
+/**
+ * The fruits of a crop that were cut and told apart, from all seasons. Left out: fruit cut young to thin the vine, which
+ * anybody can see is unripe, and fruit without a day.
+ */
+export const judgedFruits = (seasons: readonly Season[], crop: Crop): JudgedFruit[] =>
+  seasons.flatMap((season) =>
+    season.plantings
+      .filter(({ variety }) => variety?.crop.id === crop.id)
+      .flatMap((planting) => planting.fruits.flatMap((fruit) => judged(season, planting, fruit))),
+  );
+
+function judged(season: Season, planting: Planting, fruit: Fruit): JudgedFruit[] {
+  const { cut, pick } = fruit;
+  const off = pick?.picked_on ?? cut?.cut_on ?? null;
+  if (!cut?.state || cut.why === 'thinned' || !off?.first) return [];
+  const looks = looksAt(season, fruit.id, off.first);
+  const signs = Object.fromEntries(SIGN_KEYS.map((key) => [key, lastStep(looks, key)])) as JudgedFruit['signs'];
+  const set = setDayOf(fruit);
+  const days_set = set && {
+    fewest: Math.max(daysBetween(set.last, off.first), 0),
+    most: Math.max(daysBetween(set.first, off.last), 0),
+  };
+  return [{ season, planting, fruit, is_ripe: cut.state !== 'unripe', signs, parted: pick?.parted ?? null, days_set }];
+}
+
+/** Looks at a fruit in the days before it came off, the last first. */
+const looksAt = ({ visits }: Season, fruit: string, off: Day): Look[] =>
+  visits
+    .filter(({ visited_on }) => visited_on <= off && visited_on >= addDays(off, -LOOK_HOLDS_DAYS))
+    .flatMap(({ fruits }) => fruits.filter((look) => look.fruit === fruit))
+    .reverse();
+
+const lastStep = (looks: readonly Look[], key: SignKey): string | null =>
+  looks.find((look) => look[key] !== null)?.[key] ?? null;

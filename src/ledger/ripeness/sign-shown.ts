@@ -1,0 +1,30 @@
+import type { CropSignRecord } from '../../records/crop-sign.ts';
+import { SIGN_KEYS } from '../../records/sign.ts';
+import type { JudgedFruit } from './judged-fruit.ts';
+
+/** Whether a fruit showed something; null where nobody looked, or the records do not tell it. */
+export type Shown = (fruit: JudgedFruit) => boolean | null;
+
+const FIELDS = [...SIGN_KEYS, 'parted'] as const;
+
+/** A sign shows when any of its fields stands at one of the steps that count. */
+export const shownBy =
+  ({ shown }: CropSignRecord): Shown =>
+  ({ signs, parted }) => {
+    if (!shown) return null;
+    const told = FIELDS.flatMap((field) => {
+      const steps: readonly string[] | null = shown[field];
+      const step = field === 'parted' ? parted : signs[field];
+      return steps === null || step === null ? [] : [steps.includes(step)];
+    });
+    return told.length === 0 ? null : told.includes(true);
+  };
+
+/** Old enough by its day of set; null where that day leaves it open. */
+export const daysReached =
+  (least: number): Shown =>
+  ({ days_set }) => {
+    if (days_set === null) return null;
+    if (days_set.fewest >= least) return true;
+    return days_set.most < least ? false : null;
+  };
