@@ -6,6 +6,7 @@ import { maturity } from './maturity/chapter.ts';
 import { methods } from './methods/chapter.ts';
 import { rain } from './rain/chapter.ts';
 import { records } from './records/chapter.ts';
+import { ripe } from './ripe/chapter.ts';
 import { sheets } from './sheets/chapter.ts';
 import { variety } from './variety/chapter.ts';
 import { weather } from './weather/chapter.ts';
@@ -17,6 +18,7 @@ export const contents: readonly Chapter[] = [
   yieldChapter,
   variety,
   maturity,
+  ripe,
   rain,
   weather,
   sheets,

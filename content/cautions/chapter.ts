@@ -5,7 +5,7 @@ import { citedCaution } from '../../src/book/cited-caution.ts';
 export const cautions: MatterChapter = {
   kind: 'matter',
   id: 'cautions',
-  write: ({ reference }) => [
+  write: ({ reference, format }) => [
     {
       path: 'cautions/',
       chapter: 'cautions',
@@ -14,7 +14,7 @@ export const cautions: MatterChapter = {
       finding: null,
       level: null,
       model: {
-        cautions: reference.cautions.map((caution) => citedCaution(caution, reference)),
+        cautions: reference.cautions.map((caution) => citedCaution(caution, reference, format)),
         unchecked: reference.cautions.filter(({ checked_by }) => checked_by === null).length,
       },
       charts: [],

@@ -1,4 +1,5 @@
 import type { MatterChapter } from '../../src/book/chapter.ts';
+import { coverOf } from './cover.ts';
 import { glanceFigures, glanceOf } from './glance.ts';
 
 /** The first page: the season at a glance, and every question with its finding. */
@@ -17,6 +18,7 @@ export const front: MatterChapter = {
         level: null,
         model: {
           glance,
+          cover: coverOf(facts),
           questions: questions
             .filter(({ listed }) => listed)
             .map(({ path, title, finding, model }) => ({ path, title, finding, model })),

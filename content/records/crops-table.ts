@@ -6,11 +6,14 @@ import type { Crop } from '../../src/garden/garden.ts';
 const word = (key: string, title: string): Column => ({ key, title, unit: null });
 const NAMES = [word('name', 'Name'), word('plural', 'Name of many')];
 
+/** Words by language, of which the book's own stand in columns of their own, and signs, which have a table of their own. */
+const WITHOUT = ['names', 'plurals', 'signs', 'too_late'];
+
 /** The crops that are grown here, the garden's own and the shared ones alike, named in the book's language. */
 export function cropsTable(crops: readonly Crop[], locale: string, publishedBy: RecordSheet['publishedBy']): Table {
   const sorted = [...crops].sort((a, b) => (a.id < b.id ? -1 : 1));
   const table = recordTable(
-    { kind: 'crops', id: 'crops', title: 'Crops', without: ['names', 'plurals'], primaryKey: ['id'], publishedBy },
+    { kind: 'crops', id: 'crops', title: 'Crops', without: WITHOUT, primaryKey: ['id'], publishedBy },
     sorted.map((record) => ({ season: null, record })),
   );
   return {

@@ -30,6 +30,7 @@ export function fruitRegister(facts: Facts): BlankSheet {
     ),
     rows_a_sheet: 18,
     tall: true,
+    landscape: false,
     cautions: [],
   };
 }

@@ -31,6 +31,7 @@ export function plantingList(facts: Facts): BlankSheet {
     ]),
     rows_a_sheet: 21,
     tall: false,
+    landscape: false,
     cautions: [],
   };
 }

@@ -20,6 +20,7 @@ export function weatherLog({ garden: { about } }: Facts): BlankSheet {
     known: [],
     rows_a_sheet: 21,
     tall: false,
+    landscape: false,
     cautions: ['storms'],
   };
 }

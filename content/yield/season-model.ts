@@ -1,4 +1,5 @@
 import type { Facts } from '../../src/book/chapter.ts';
+import { type SeedRow, seedRow } from '../../src/book/seed-row.ts';
 import type { Day } from '../../src/day.ts';
 import type { Figure } from '../../src/figure.ts';
 import type { Spot } from '../../src/garden/garden.ts';
@@ -55,10 +56,7 @@ export interface SeasonModel {
 }
 
 /** A share told as so many of ten. */
-export interface TenOf {
-  readonly filled: number;
-  /** False when the tenths are rounded. */
-  readonly exact: boolean;
+export interface TenOf extends SeedRow {
   /** Every fruit of the total was looked over. */
   readonly of_all: boolean;
 }
@@ -185,7 +183,5 @@ function ofTen(part: Figure, whole: Figure): TenOf | null {
     whole.value - told > whole.value * MOST_MISSING
   )
     return null;
-  const tenths = (10 * part.value) / told;
-  const rounded = Math.min(Math.max(Math.round(tenths), part.value > 0 ? 1 : 0), part.value < told ? 9 : 10);
-  return { filled: rounded, exact: rounded === tenths, of_all: told === whole.value };
+  return { ...seedRow((10 * part.value) / told), of_all: told === whole.value };
 }

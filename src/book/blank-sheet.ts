@@ -1,7 +1,17 @@
+import type { z } from 'zod';
 import { KINDS, type Kind } from '../reading/kinds.ts';
 import { shapeAt, titleOf } from '../reading/schema-keys.ts';
 import type { TreePath } from '../reading/source.ts';
 import { metaOf } from '../records/field/record.ts';
+
+/** A word to circle, with the small code that stands for it in a file. */
+export interface CircledWord {
+  readonly word: string;
+  /** Null where the schema has none. */
+  readonly code: string | null;
+  /** Name of its drawing, if somebody made one. */
+  readonly drawing: string;
+}
 
 /** A column to write or circle in, under the heading by which the record's schema knows it. */
 export interface BlankColumn {
@@ -9,7 +19,9 @@ export interface BlankColumn {
   readonly key: string;
   readonly title: string;
   /** To circle; empty where one writes. */
-  readonly words: readonly string[];
+  readonly words: readonly CircledWord[];
+  /** A row of drawings under the heading shows its words. */
+  readonly drawn: boolean;
   /** Beside the widths of the other columns, in any unit. */
   readonly width: number;
 }
@@ -27,6 +39,8 @@ export interface BlankSheet {
   readonly rows_a_sheet: number;
   /** Rows of two lines of words and more; others are 9 mm high. */
   readonly tall: boolean;
+  /** On its side: 255 × 186 mm. */
+  readonly landscape: boolean;
   /** Ids of the cautions of that work. */
   readonly cautions: readonly string[];
 }
@@ -47,9 +61,19 @@ export function blankColumn(kind: Kind, at: TreePath, key: string, width: number
   const field = shapeAt(KINDS[kind].schema, at)[key];
   const title = titleOf(field);
   if (!field || title === null) throw new RangeError(`invalid column: ${kind} has no titled ${[...at, key].join('.')}`);
-  const words = metaOf(field)?.words;
   const path = [...at.filter((step) => typeof step === 'string'), key].join('.');
-  return { key: path, title, words: Array.isArray(words) ? words.map(String) : [], width };
+  return { key: path, title, words: wordsOf(field, key), drawn: false, width };
+}
+
+function wordsOf(field: z.core.$ZodType, key: string): CircledWord[] {
+  const { words = [], codes = {} }: Ladder = metaOf(field) ?? {};
+  const codeOf = (word: string): string | null => Object.keys(codes).find((code) => codes[code] === word) ?? null;
+  return words.map((word) => ({ word, code: codeOf(word), drawing: `${key}-${word}`.replaceAll('_', '-') }));
+}
+
+interface Ladder {
+  readonly words?: readonly string[];
+  readonly codes?: Readonly<Record<string, string>>;
 }
 
 /** Widths as they share a hundred, for a stylesheet. */

@@ -106,7 +106,7 @@ type Part = Readonly<Record<string, unknown>> | null;
 const holderOf = (record: object, path: readonly string[]): Part =>
   path.slice(0, -1).reduce<Part>((node, key) => (node?.[key] ?? null) as Part, record as Part);
 
-/** Dates as they were written, yes and no as words, another record as its id. */
+/** Dates as they were written, yes and no as words, another record as its id, a list with blanks between. */
 function cellAt(record: object, path: readonly string[], publishedBy: RecordSheet['publishedBy']): Cell {
   const key = path.at(-1) ?? '';
   const value = holderOf(record, path)?.[key] ?? null;
@@ -118,6 +118,7 @@ function cellAt(record: object, path: readonly string[], publishedBy: RecordShee
 }
 
 function textOf(value: object): string | null {
+  if (Array.isArray(value)) return value.join(' ');
   if ('text' in value) return String(value.text);
   if ('id' in value) return String(value.id);
   return null;

@@ -1,8 +1,10 @@
 import type { Day } from '../day.ts';
 import type { Garden } from '../garden/garden.ts';
+import { type Kept, NOTHING_KEPT } from '../kept.ts';
 import { type Bases, createBases } from './bases.ts';
 import { type SeasonMaturity, seasonMaturities } from './maturity/season-maturity.ts';
 import { type CropRain, cropRains } from './rain-sugar/crop-rain.ts';
+import { type CropRipeness, cropRipenesses } from './ripeness/crop-ripeness.ts';
 import { type SeasonYield, seasonYield } from './season-yield.ts';
 import { type VarietySeason, varietySeasons } from './variety-season.ts';
 import { type SeasonWeather, seasonWeather } from './weather/season-weather.ts';
@@ -18,14 +20,19 @@ export interface Ledger {
   readonly maturity: readonly SeasonMaturity[];
   /** By crop, in the order of their ids; over all seasons. */
   readonly rain: readonly CropRain[];
+  /** By crop, in the order of their ids; over all seasons. */
+  readonly ripeness: readonly CropRipeness[];
   /** By season slug. */
   readonly weather: ReadonlyMap<string, SeasonWeather>;
 }
 
-/** `today` is null before the first season, when there is nothing to compute. */
-export function openLedger(garden: Garden, today: Day | null): Ledger {
+/** `today` is null before the first season, when there is nothing to compute. Fits are kept by their inputs. */
+export function openLedger(garden: Garden, today: Day | null, kept: Kept = NOTHING_KEPT): Ledger {
   const bases = createBases();
-  if (today === null) return { bases, yields: [], varieties: new Map(), maturity: [], rain: [], weather: new Map() };
+  const ripeness = cropRipenesses(garden, bases);
+  if (today === null) {
+    return { bases, yields: [], varieties: new Map(), maturity: [], rain: [], ripeness, weather: new Map() };
+  }
   const yields = garden.seasons.map((season) => seasonYield(garden, season, today, bases));
   const weather = garden.seasons.flatMap((season) => {
     const found = seasonWeather(garden, season, today, bases);
@@ -35,8 +42,9 @@ export function openLedger(garden: Garden, today: Day | null): Ledger {
   return {
     bases,
     yields,
-    maturity: seasonMaturities(garden, today, bases),
-    rain: cropRains(garden, bases),
+    maturity: seasonMaturities(garden, today, bases, kept),
+    rain: cropRains(garden, bases, kept),
+    ripeness,
     varieties: new Map(varieties),
     weather: new Map(weather),
   };

@@ -6,6 +6,7 @@ import type { Page } from '../book/page.ts';
 import { readAssets } from './assets.ts';
 import { dataFiles } from './data-files.ts';
 import type { Draw } from './draw.ts';
+import { createDrawings } from './drawings.ts';
 import { type Leaf, renderLeaves } from './eleventy.ts';
 import { createFilters } from './filters.ts';
 import { bookFrame, pageFrame } from './frame.ts';
@@ -28,6 +29,7 @@ export async function buildSite(book: Book, settings: SiteSettings): Promise<Map
     [settings.layouts, settings.content],
     createFilters(book.facts.format, messages),
     messages,
+    createDrawings(join(settings.layouts, 'drawings')),
   );
   const ids = book.pages.map((page) => pageId(page, settings));
   const frame = bookFrame(book, messages, settings.version, shortHash(ids.join()));

@@ -43,6 +43,8 @@ export interface PageFrame {
   readonly root: string;
   readonly chapter: string;
   readonly title: string;
+  /** sheet or card; null for a page of the book. */
+  readonly form: Page['form'] | null;
   readonly number: number | null;
   readonly id: string;
   readonly foot: string;
@@ -61,6 +63,7 @@ export function pageFrame(book: Book, page: Page, messages: Messages, id: string
     root,
     chapter: page.chapter,
     title: page.title,
+    form: page.form ?? null,
     number: numberOf(
       pages.filter(({ listed }) => listed),
       page,
@@ -79,11 +82,11 @@ export function pageFrame(book: Book, page: Page, messages: Messages, id: string
 }
 
 /** Cautions by id, with the words of their sources. Throws Error for an id that data/reference does not hold. */
-function cautionsOf({ reference }: Facts, ids: readonly string[]): CitedCaution[] {
+function cautionsOf({ reference, format }: Facts, ids: readonly string[]): CitedCaution[] {
   return ids.map((id) => {
     const caution = reference.cautions.find((one) => one.id === id);
     if (!caution) throw new Error(`invalid caution: there is no "${id}" in cautions.yaml`);
-    return citedCaution(caution, reference);
+    return citedCaution(caution, reference, format);
   });
 }
 

@@ -1,5 +1,6 @@
 import { resolve } from 'node:path';
 import nunjucks from 'nunjucks';
+import type { Drawings } from './drawings.ts';
 import type { Filters } from './filters.ts';
 import type { Messages } from './messages.ts';
 
@@ -8,11 +9,9 @@ export function createTemplates(
   folders: readonly string[],
   filters: Filters,
   messages: Messages,
+  drawings: Drawings,
 ): nunjucks.Environment {
-  const loader = new nunjucks.FileSystemLoader(
-    folders.map((folder) => resolve(folder)),
-    { noCache: true },
-  );
+  const loader = new nunjucks.FileSystemLoader(folders.map((folder) => resolve(folder)));
   const environment = new nunjucks.Environment(loader, { autoescape: true, throwOnUndefined: true });
   for (const [name, filter] of Object.entries(filters)) {
     environment.addFilter(name, filter as (...inputs: unknown[]) => unknown);
@@ -23,5 +22,6 @@ export function createTemplates(
     environment.addFilter(name, (text: string) => new nunjucks.runtime.SafeString(filter(text)));
   }
   environment.addGlobal('m', messages);
+  environment.addGlobal('drawing', (name: string) => new nunjucks.runtime.SafeString(drawings(name)));
   return environment;
 }

@@ -10,6 +10,7 @@ const sheet = (known: readonly (readonly string[])[]): BlankSheet => ({
   known,
   rows_a_sheet: 3,
   tall: false,
+  landscape: false,
   cautions: [],
 });
 
@@ -17,7 +18,13 @@ test('a column has the heading and the words of its record', () => {
   expect(blankColumn('fruits', ['cut'], 'sweet', 20)).toEqual({
     key: 'cut.sweet',
     title: 'How sweet',
-    words: ['flat', 'faint', 'sweet', 'very-sweet'],
+    words: [
+      { word: 'flat', code: '1', drawing: 'sweet-flat' },
+      { word: 'faint', code: '2', drawing: 'sweet-faint' },
+      { word: 'sweet', code: '3', drawing: 'sweet-sweet' },
+      { word: 'very-sweet', code: '4', drawing: 'sweet-very-sweet' },
+    ],
+    drawn: false,
     width: 20,
   });
   expect(blankColumn('visits', ['fruits', 0], 'call', 20)).toMatchObject({ key: 'fruits.call', title: 'Call' });

@@ -34,6 +34,17 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       why: 'no harvest is written down',
     },
     {
+      page: 'ripe/',
+      says: [
+        'No cut is written down yet',
+        'others look for',
+        /muskmelons show\?.*30 days from set.*0 fruits cut.*watermelons show\?.*35 days from set.*85 from planting.*0 fruits cut/,
+        'One word of what the knife found',
+      ],
+      never: [/\d in 10/, /of ten (un)?ripe/, 'Kept here'],
+      why: 'nothing is picked or cut; one muskmelon and two watermelons are planted',
+    },
+    {
       page: 'rain/',
       says: ['nobody can say', 'sweeter, same or less'],
       never: ['°Brix', /\d mm/],
@@ -87,6 +98,16 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       why: '29 June to 10 August 42, 1 July to 14 August 44, about 4 July to 19 August 46; one of six aborted; E3-b has no set day',
     },
     {
+      page: 'ripe/',
+      says: [
+        /muskmelons show\?.*2 fruits cut, (0|none) unripe.*watermelons show\?.*7 fruits cut, (0|none) unripe/,
+        'Kept here: little',
+        'The signs of a fruit, written down on the vine',
+      ],
+      never: [/No cut is written/, /\d in 10/, /of ten (un)?ripe/],
+      why: 'E4-a and E4-b; E1-a, E1-b, E2-a, E2-b, E2-c, E3-a and E3-b; E4-c was not cut, none was unripe, none looked over',
+    },
+    {
       page: 'rain/',
       says: [
         'too little to say yet',
@@ -137,6 +158,16 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       never: ['From set to ripe', 'heat in'],
       why: '25 May to about 24 August; no day of August is told for Marlpit Early, and no fruit has a line of its own',
     },
+    {
+      page: 'ripe/',
+      says: [
+        'No cut is written down yet',
+        /muskmelons show\?.*0 fruits cut.*watermelons show\?.*0 fruits cut/,
+        'One word of what the knife found',
+      ],
+      never: [/\d in 10/, /of ten (un)?ripe/, 'Kept here'],
+      why: 'three years of pickings and no register: no cut, no look',
+    },
     { page: 'rain/', says: ['nobody can say'], never: ['°Brix'], why: 'no meter, no gauge, no word for either' },
   ],
   'no-instruments': [
@@ -176,6 +207,16 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       says: [/Larder Moon 2 of 3 about 48/, /Pinfold 3 of 4 not known/, /Pinfold 10 Aug 30 Aug 78/],
       never: ['heat in'],
       why: 'N1 was a walnut on 5 July, so set 28 June to 3 July, 45 to 50 days before 17 August; no other set day',
+    },
+    {
+      page: 'ripe/',
+      says: [
+        /muskmelons show\?.*0 fruits cut.*watermelons show\?.*6 fruits cut, (1|one) unripe/,
+        'Kept here: little',
+        'The signs of a fruit, written down on the vine',
+      ],
+      never: [/No cut is written/, /\d in 10/, /of ten (un)?ripe/],
+      why: 'N1, N2, S1, S2 and S4 ripe, N3 unripe; P1, the only muskmelon, was cut and not told apart; none was looked over',
     },
     {
       page: 'rain/',
@@ -218,6 +259,17 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       says: [/Harrow Red 16 Aug 6 Sept 86 90 from sowing/, /Wick and Tar 13 Sept 13 Sept 105/],
       never: ['From set to ripe', 'middle last'],
       why: '22 May to 16 August, 31 May to 13 September; pickings alone tell first and last',
+    },
+    {
+      page: 'ripe/',
+      says: [
+        'No cut is written down yet',
+        /watermelons show\?.*0 fruits cut/,
+        'One word of what the knife found',
+        'Who looks for these signs',
+      ],
+      never: [/\d in 10/, /of ten (un)?ripe/, 'Kept here', 'muskmelons show'],
+      why: 'pickings alone, of watermelons',
     },
     { page: 'rain/', says: ['nobody can say'], why: 'no meter and no gauge' },
   ],
@@ -272,6 +324,17 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       why: 'Petrel Back 38, 42, 43 and about 47 days over New Year, one lost, one split, one of the season’s end; Tin Roof 41, 43, 44, 48',
     },
     {
+      page: 'ripe/',
+      says: [
+        /watermelons show\?.*4 fruits cut, (0|none) unripe/,
+        'Kept here: little',
+        'The signs of a fruit, written down on the vine',
+        'Who looks for these signs',
+      ],
+      never: [/No cut is written/, /\d in 10/, /of ten (un)?ripe/],
+      why: 'S1-1, S2-1 and I2-1 prime, S3-1 just ripe; the other nine were not cut; none was looked over',
+    },
+    {
       page: 'rain/',
       says: ['Too few rains', '4 fruits on 3 days of picking, one spell of rain'],
       never: [/\d °Brix for 10/],
@@ -324,6 +387,16 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       why: 'May 18 to July 30 and to August 13',
     },
     {
+      page: 'ripe/',
+      says: [
+        /watermelons show\?.*4 fruits cut, (0|none) unripe/,
+        'Kept here: little',
+        'The signs of a fruit, written down on the vine',
+      ],
+      never: [/No cut is written/, /\d in 10/, /of ten (un)?ripe/],
+      why: 'A1-1, A2-1 and B2-1 prime, A3-1 just ripe; none was looked over',
+    },
+    {
       page: 'rain/',
       says: ['Too few pickings in dry weather', '4 fruits on 4 days of picking, 3 spells of rain'],
       why: '0.51, 0.25 and 0.39 in before three of four picking days: 13, 6 and 10 mm',
@@ -353,6 +426,12 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       page: 'maturity/',
       says: [/Beadle 27 Sept 4 Oct 124/, /Tallow Face 20 Sept 4 Oct 117/, '110 from sowing'],
       why: '26 May to 27 and to 20 September; fruits of the frost were not called ripe',
+    },
+    {
+      page: 'ripe/',
+      says: ['Nothing with signs of its own is grown here yet', 'One word of what the knife found'],
+      never: [/Pocket card/i, /in the order of looking/i, /fruits? cut/, 'Kept here'],
+      why: 'crops/lantern-gourd.yaml names no sign, and nothing was cut',
     },
     { page: 'rain/', says: ['nobody can say yet'], why: 'a gauge, but nothing was metered or tasted' },
   ],

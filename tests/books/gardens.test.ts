@@ -97,7 +97,7 @@ test('every garden has its facts, on every question', () => {
   expect(Object.keys(FACTS)).toEqual(GARDENS.map(({ name }) => name));
   for (const [name, facts] of Object.entries(FACTS)) {
     expect(facts.filter(({ says = [], never = [] }) => says.length + never.length > 0).length, name).toBe(facts.length);
-    for (const question of ['', 'yield/', 'variety/', 'maturity/', 'rain/'])
+    for (const question of ['', 'yield/', 'variety/', 'maturity/', 'ripe/', 'rain/'])
       expect(
         facts.some(({ page }) => (question ? page.startsWith(question) : page === '')),
         name + question,
@@ -125,15 +125,12 @@ test('no question of a home book takes more than two sheets of words; all pages�
   }
 });
 
-/** A sheet to write on has cautions on its back, which are in SI and tell of other fruit. */
-const printed = (path: string, { all, uncautioned }: Reading): string =>
-  path.startsWith('sheets/') ? uncautioned : all;
-
 test('a book in pounds and inches holds no metric word', async () => {
   for (const [path, page] of readings(await siteOf('us-letter'))) {
     // The files are SI, and say so; methods name the formulas' own units.
     if (/^(records|methods|cautions)\//.test(path)) continue;
-    expect(printed(path, page).match(/\b(mm|cm|kg|metres?)\b|°C|m²/g) ?? [], path).toEqual([]);
+    // Sources keep the units they were written in, and stand beside the cautions.
+    expect(page.uncautioned.match(/\b(mm|cm|kg|metres?)\b|°C|m²/g) ?? [], path).toEqual([]);
   }
 });
 
@@ -141,7 +138,7 @@ test('a garden of one crop never hears of another', async () => {
   for (const [path, page] of readings(await siteOf('one-crop'))) {
     // Cautions tell of other fruit where the danger came from it, and sources keep their titles.
     if (/^(methods|cautions)\//.test(path)) continue;
-    expect(printed(path, page).match(/\w*(melon|cucumber|squash|pumpkin)\w*/gi) ?? [], path).toEqual([]);
+    expect(page.uncautioned.match(/\w*(melon|cucumber|squash|pumpkin)\w*/gi) ?? [], path).toEqual([]);
   }
 });
 

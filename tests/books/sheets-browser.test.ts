@@ -20,6 +20,9 @@ const MEASURE = `({
   backs: document.querySelectorAll('.cautions').length,
 })`;
 
+/** The sheet asks for paper laid on its side. */
+const ON_ITS_SIDE = `/@page \\{ size: \\w+ landscape/.test(document.head.innerHTML)`;
+
 describe.skipIf(path === null)('sheets to write on, in a browser', () => {
   let browser: Browser;
   beforeAll(async () => {
@@ -36,17 +39,18 @@ describe.skipIf(path === null)('sheets to write on, in a browser', () => {
       expect(pages).toHaveLength(5);
       for (const [page] of pages) {
         const tab = await browser.newPage();
-        await tab.setViewportSize({ width: Math.round(BOX_MM.width * PX_PER_MM), height: 900 });
         await tab.goto(shelf.address(page));
+        const box = (await tab.evaluate(ON_ITS_SIDE)) ? { width: BOX_MM.height, height: BOX_MM.width } : BOX_MM;
+        await tab.setViewportSize({ width: Math.round(box.width * PX_PER_MM), height: 900 });
         await tab.emulateMedia({ media: 'print' });
         const { rows, sides, backs } = (await tab.evaluate(MEASURE)) as {
           rows: number[];
           sides: number[];
           backs: number;
         };
-        expect(rows.length, page).toBeGreaterThan(10);
+        expect(rows.length, page).toBeGreaterThanOrEqual(8);
         expect(Math.min(...rows) / PX_PER_MM, page).toBeGreaterThanOrEqual(LEAST_ROW_MM);
-        expect(Math.max(...sides) / PX_PER_MM, page).toBeLessThanOrEqual(BOX_MM.height);
+        expect(Math.max(...sides) / PX_PER_MM, page).toBeLessThanOrEqual(box.height);
         const pdf = (await tab.pdf({ preferCSSPageSize: true })).toString('latin1');
         expect((pdf.match(/\/Type \/Page\b/g) ?? []).length, page).toBe(sides.length + backs);
         await tab.close();
