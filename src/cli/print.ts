@@ -1,0 +1,93 @@
+import { readFileSync } from 'node:fs';
+import { join, relative, resolve } from 'node:path';
+import type { Day } from '../day.ts';
+import { withLock } from '../disk/lock.ts';
+import { publishFolder } from '../disk/output-folder.ts';
+import { packageRoot } from '../disk/package-root.ts';
+import type { Garden } from '../garden/garden.ts';
+import type { Print } from '../print/printer.ts';
+import { type LoadedGarden, loadGarden } from './load-garden.ts';
+import { bookOf, siteOf } from './make-book.ts';
+import { countLine, countProblems, problemReport } from './report.ts';
+
+export interface PrintOptions {
+  readonly out: string | null;
+  readonly today: Day | null;
+  /** Paper of the book instead of the garden's own. */
+  readonly paper: Garden['about']['paper'] | null;
+  readonly quiet: boolean;
+  readonly version: string;
+}
+
+type Say = (line: string) => void;
+
+/**
+ * Prints the handbook, its sheets and its cards of the garden in a folder, each to a PDF. Records with errors leave
+ * the last papers as they were. Throws a Refusal `no-chromium`, `print-package-missing` or `chromium-failed`.
+ */
+export async function print(folder: string, options: PrintOptions): Promise<void> {
+  const { chromiumPath, thisMachine } = await import('../print/chromium-path.ts');
+  const chromium = chromiumPath(thisMachine());
+  const say: Say = options.quiet ? () => {} : (line) => void process.stderr.write(`${line}\n`);
+  const loaded = loadGarden(folder);
+  say(`read     ${loaded.files} files of ${place(folder)}`);
+  const count = countProblems(loaded.problems);
+  if (count.errors > 0 || !options.quiet) process.stderr.write(problemReport(loaded.problems, folder, loaded.textOf));
+  say(`checked  ${countLine(count, loaded.files).trim()}`);
+  if (count.errors > 0 || !loaded.garden) {
+    say('stopped  nothing was printed; the last papers stand');
+    process.exitCode = 1;
+    return;
+  }
+  const target = resolve(options.out ?? join(folder, 'print'));
+  const garden = onPaper(loaded.garden, options.paper);
+  await withLock(join(folder, '.groundspot'), async () => {
+    const papers = await papersOf(loaded, garden, { chromium, say, ...options });
+    const { leftover } = publishFolder(target, papers, { keep: [resolve(folder)] });
+    if (leftover)
+      process.stderr.write(`kept     ${place(leftover)} could not be tidied away; look into it before you delete it\n`);
+    say(`written  open ${place(join(target, 'handbook.pdf'))}`);
+  });
+}
+
+/** The garden with another paper. */
+const onPaper = (garden: Garden, paper: PrintOptions['paper']): Garden =>
+  paper === null ? garden : { ...garden, about: { ...garden.about, paper } };
+
+interface Press extends PrintOptions {
+  readonly chromium: string;
+  readonly say: Say;
+}
+
+/** The browser is opened first: what it lacks is said before anything takes time. */
+async function papersOf(loaded: LoadedGarden, garden: Garden, press: Press): Promise<Map<string, Uint8Array>> {
+  const { openPrinter } = await import('../print/printer.ts');
+  const printer = await openPrinter(press.chromium);
+  try {
+    return await printedBy(printer.print, loaded, garden, press);
+  } finally {
+    await printer.close();
+  }
+}
+
+async function printedBy(
+  print: Print,
+  loaded: LoadedGarden,
+  garden: Garden,
+  { say, today, version }: Press,
+): Promise<Map<string, Uint8Array>> {
+  const { printBook, WHOLE_STYLE } = await import('../print/print-book.ts');
+  const { createDraw } = await import('../site/draw.ts');
+  const book = bookOf(loaded, garden, today);
+  const site = await siteOf(book, createDraw(), version);
+  const files = new Map([...site, [WHOLE_STYLE, readFileSync(join(packageRoot(), 'layouts', 'whole.css'))]]);
+  say(`set      ${book.pages.length} pages, as of ${book.facts.today ?? 'no day yet'}`);
+  const papers = new Map<string, Uint8Array>();
+  for await (const { file, pdf, pages } of printBook({ book, files, creator: `groundspot ${version}`, print })) {
+    papers.set(file, pdf);
+    say(`printed  ${file}, ${pages === 1 ? 'one page' : `${pages} pages`}`);
+  }
+  return papers;
+}
+
+const place = (path: string): string => relative(process.cwd(), path) || '.';
