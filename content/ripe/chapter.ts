@@ -13,7 +13,7 @@ export const ripe: QuestionChapter = {
   id: 'ripe',
   write(facts) {
     const { ripeness } = facts.ledger;
-    const crops = ripeness.map((found) => cropModel(facts, found)).sort((a, b) => Number(b.told) - Number(a.told));
+    const crops = ripeness.map((found) => cropModel(facts, found)).sort(saysMore);
     const table = signsTable(ripeness);
     return [
       {
@@ -33,6 +33,9 @@ export const ripe: QuestionChapter = {
     ];
   },
 };
+
+/** A crop whose signs can be told stands first, then the one that was cut more often. */
+const saysMore = (a: CropModel, b: CropModel): number => Number(b.told) - Number(a.told) || b.base.n - a.base.n;
 
 const TITLE = 'Is it ripe?';
 const FRAME = { chapter: 'ripe', charts: [] };

@@ -26,13 +26,19 @@ export const yieldChapter: QuestionChapter = {
           charts: [],
           tables: [],
           figures: [],
-          cautions: [],
           listed: true,
         },
       ];
     const first = seasonPage(facts, latest, told, waiting);
     return [
-      { ...first, path: 'yield/', tables: [...first.tables, seasonsTable([...told].reverse())], listed: true },
+      {
+        ...first,
+        path: 'yield/',
+        tables: [...first.tables, seasonsTable([...told].reverse())],
+        // What is lifted is this season's; an earlier one is only read about.
+        cautions: ['lifting'],
+        listed: true,
+      },
       ...earlier.map((season) => seasonPage(facts, season, [], [])),
     ];
   },
@@ -43,7 +49,7 @@ const FRAME = {
   template: 'yield/index.njk',
   title: 'What did we get?',
   finding: 'yield/finding.njk',
-  cautions: ['lifting'],
+  cautions: [],
 };
 
 const hasHarvest = ({ garden }: SeasonYield): boolean => garden.measures.fruits.total.value !== null;

@@ -4,7 +4,8 @@ import { copyTree } from '../disk/copy-tree.ts';
 import { packageRoot } from '../disk/package-root.ts';
 
 /** Written by code: a package leaves out the ignore files it holds. */
-const IGNORED = '# The handbook and the working folder are made anew from the records.\n/site/\n/.groundspot/\n';
+const IGNORED =
+  '# The handbook, its papers and the working folder are made anew from the records.\n/site/\n/print/\n/.groundspot/\n';
 
 /** Begins a garden in a folder from the commented starter. Throws Refusal when something stands there already. */
 export function newGarden(folder: string): void {

@@ -48,6 +48,8 @@ export interface PageFrame {
   readonly number: number | null;
   readonly id: string;
   readonly foot: string;
+  /** The foot of a book whose pages run on, so that no page has a mark of its own. */
+  readonly book_foot: string;
   readonly level: RecordLevel | null;
   readonly cautions: readonly CitedCaution[];
   /** What search engines read of the records, for the page that gives them away; null for others. */
@@ -58,6 +60,11 @@ export function pageFrame(book: Book, page: Page, messages: Messages, id: string
   const { facts, pages } = book;
   const season = lastSeason(facts);
   const root = '../'.repeat(page.path.split('/').length - 1);
+  const told = {
+    garden: facts.garden.about.name,
+    season: season === null ? messages('book.no-season') : messages('book.season', { label: season }),
+    day: dayWords(facts, messages),
+  };
   return {
     path: page.path,
     root,
@@ -70,12 +77,8 @@ export function pageFrame(book: Book, page: Page, messages: Messages, id: string
     ),
     id,
     level: page.level,
-    foot: messages('book.foot', {
-      garden: facts.garden.about.name,
-      season: season === null ? messages('book.no-season') : messages('book.season', { label: season }),
-      day: dayWords(facts, messages),
-      id,
-    }),
+    foot: messages('book.foot', { ...told, id }),
+    book_foot: messages('book.foot-whole', told),
     cautions: page.chapter === 'cautions' ? [] : cautionsOf(facts, page.cautions),
     dataset: page.chapter === 'records' ? datasetText(book, `${root}data/`, messages) : null,
   };

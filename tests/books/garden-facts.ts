@@ -38,7 +38,8 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       says: [
         'No cut is written down yet',
         'others look for',
-        /muskmelons show\?.*30 days from set.*0 fruits cut.*watermelons show\?.*35 days from set.*85 from planting.*0 fruits cut/,
+        /muskmelons show\?((?!show\?).)*30 days from set((?!show\?).)*0 fruits cut/,
+        /watermelons show\?((?!show\?).)*35 days from set((?!show\?).)*85 from planting((?!show\?).)*0 fruits cut/,
         'One word of what the knife found',
       ],
       never: [/\d in 10/, /of ten (un)?ripe/, 'Kept here'],
@@ -100,7 +101,8 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
     {
       page: 'ripe/',
       says: [
-        /muskmelons show\?.*2 fruits cut, (0|none) unripe.*watermelons show\?.*7 fruits cut, (0|none) unripe/,
+        /muskmelons show\?((?!show\?).)*2 fruits cut, (0|none) unripe/,
+        /watermelons show\?((?!show\?).)*7 fruits cut, (0|none) unripe/,
         'Kept here: little',
         'The signs of a fruit, written down on the vine',
       ],
@@ -162,7 +164,8 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       page: 'ripe/',
       says: [
         'No cut is written down yet',
-        /muskmelons show\?.*0 fruits cut.*watermelons show\?.*0 fruits cut/,
+        /muskmelons show\?((?!show\?).)*0 fruits cut/,
+        /watermelons show\?((?!show\?).)*0 fruits cut/,
         'One word of what the knife found',
       ],
       never: [/\d in 10/, /of ten (un)?ripe/, 'Kept here'],
@@ -211,7 +214,8 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
     {
       page: 'ripe/',
       says: [
-        /muskmelons show\?.*0 fruits cut.*watermelons show\?.*6 fruits cut, (1|one) unripe/,
+        /muskmelons show\?((?!show\?).)*0 fruits cut/,
+        /watermelons show\?((?!show\?).)*6 fruits cut, (1|one) unripe/,
         'Kept here: little',
         'The signs of a fruit, written down on the vine',
       ],

@@ -1,9 +1,11 @@
-import { readdirSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
-import { bookOf } from '../../src/cli/make-book.ts';
 import { loadGarden } from '../../src/cli/load-garden.ts';
+import { bookOf } from '../../src/cli/make-book.ts';
 import type { Garden } from '../../src/garden/garden.ts';
+import { inLanguage } from '../../src/garden/in-language.ts';
+import { PARTED, SIGN_KEYS, SIGNS } from '../../src/records/sign.ts';
 
 const demo = loadGarden('data/garden');
 const { reference } = demo;
@@ -19,6 +21,74 @@ test('every caution, method and crop bound cites a source that is there', () => 
   expect(cited.length).toBeGreaterThan(10);
   expect(cited.filter((id) => !sources.has(id))).toEqual([]);
   expect(reference.cautions.filter((caution) => caution.sources.length === 0 || caution.at.length === 0)).toEqual([]);
+});
+
+const FIELDS = [...SIGN_KEYS, 'parted'] as const;
+const ladderOf = (field: (typeof FIELDS)[number]): readonly string[] =>
+  Object.values(field === 'parted' ? PARTED.codes : SIGNS[field].codes);
+
+const signed = reference.crops.flatMap((crop) => (crop.signs ?? []).map((sign) => ({ ...sign, of: crop.id })));
+
+test('every sign of a crop, and its days to ripe, cite a source that is there', () => {
+  expect(signed.length).toBeGreaterThan(15);
+  for (const { of, id, sources: cited } of signed) {
+    expect(cited.length, `${of} ${id}`).toBeGreaterThan(0);
+    expect(
+      cited.filter((source) => !sources.has(source)),
+      `${of} ${id}`,
+    ).toEqual([]);
+  }
+  const days = reference.crops.flatMap(({ ripe_days }) => ripe_days ?? []);
+  expect(days).toHaveLength(reference.crops.length);
+  for (const { sources: cited, set_days_low, set_days_high } of days) {
+    expect(cited.length).toBeGreaterThan(0);
+    expect(cited.filter((id) => !sources.has(id))).toEqual([]);
+    expect(set_days_low).toBeLessThan(set_days_high);
+  }
+});
+
+test('every sign has its drawing and English words, and its ids are its own', () => {
+  for (const { of, drawing, names, helps } of signed) {
+    expect(existsSync(join('layouts', 'drawings', `${drawing}.svg`)), `${of}: ${drawing}`).toBe(true);
+    expect([inLanguage(names, 'en'), inLanguage(helps, 'en')].every(Boolean), `${of}: ${drawing}`).toBe(true);
+  }
+  expect(existsSync(join('layouts', 'drawings', 'days.svg'))).toBe(true);
+  expect(new Set(signed.map(({ of, id }) => `${of} ${id}`)).size).toBe(signed.length);
+});
+
+test('a sign counts steps of one ladder, and not all of them', () => {
+  for (const { of, id, shown } of signed) {
+    const counted = FIELDS.flatMap((field) => {
+      const steps: readonly string[] | null = shown?.[field] ?? null;
+      return steps ? [{ ladder: ladderOf(field), steps }] : [];
+    });
+    expect(counted.length, `${of} ${id}`).toBeLessThanOrEqual(1);
+    for (const { ladder, steps } of counted) {
+      expect(
+        steps.filter((step) => !ladder.includes(step)),
+        `${of} ${id}`,
+      ).toEqual([]);
+      expect(steps.length, `${of} ${id}`).toBeGreaterThan(0);
+      expect(new Set(steps).size, `${of} ${id}`).toBe(steps.length);
+      expect(steps.length, `${of} ${id}`).toBeLessThan(ladder.length);
+    }
+  }
+});
+
+test('a card has three rows that records tell before the picking, so that three ticks can be had', () => {
+  for (const { id, signs, ripe_days } of reference.crops) {
+    const told = (signs ?? []).filter(({ on_card, shown }) => on_card && shown && shown.parted === null);
+    expect(told.length + (ripe_days ? 1 : 0), id).toBeGreaterThanOrEqual(3);
+  }
+});
+
+test('a card has six rows at most, days among them, and how the fruit parts is the last', () => {
+  for (const { id, signs } of reference.crops) {
+    const onCard = (signs ?? []).filter(({ on_card }) => on_card);
+    expect(onCard.length + 1, id).toBeLessThanOrEqual(6);
+    const parting = onCard.findIndex(({ shown }) => shown !== null && shown.parted !== null);
+    expect([-1, onCard.length - 1], id).toContain(parting);
+  }
 });
 
 test('no person has checked a caution until one is named', () => {

@@ -13,7 +13,7 @@ export interface JudgedFruit {
   readonly season: Season;
   readonly planting: Planting;
   readonly fruit: Fruit;
-  /** Unripe when cut, against just ripe, prime and over. */
+  /** Just ripe, prime or over when cut, against unripe; of a crop eaten young, over is past being ready. */
   readonly is_ripe: boolean;
   /** The last step written down for each sign within the days a look holds; null where nobody looked. */
   readonly signs: Readonly<Record<SignKey, string | null>>;
@@ -37,7 +37,7 @@ export const judgedFruits = (seasons: readonly Season[], crop: Crop): JudgedFrui
 function judged(season: Season, planting: Planting, fruit: Fruit): JudgedFruit[] {
   const { cut, pick } = fruit;
   const off = pick?.picked_on ?? cut?.cut_on ?? null;
-  if (!cut?.state || cut.why === 'thinned' || !off?.first) return [];
+  if (!cut?.state || fruit.fate === 'thinned' || cut.why === 'thinned' || !off?.first) return [];
   const looks = looksAt(season, fruit.id, off.first);
   const signs = Object.fromEntries(SIGN_KEYS.map((key) => [key, lastStep(looks, key)])) as JudgedFruit['signs'];
   const set = setDayOf(fruit);
@@ -45,8 +45,13 @@ function judged(season: Season, planting: Planting, fruit: Fruit): JudgedFruit[]
     fewest: Math.max(daysBetween(set.last, off.first), 0),
     most: Math.max(daysBetween(set.first, off.last), 0),
   };
-  return [{ season, planting, fruit, is_ripe: cut.state !== 'unripe', signs, parted: pick?.parted ?? null, days_set }];
+  return [
+    { season, planting, fruit, is_ripe: isReady(planting, cut.state), signs, parted: pick?.parted ?? null, days_set },
+  ];
 }
+
+const isReady = ({ variety }: Planting, state: string): boolean =>
+  state !== 'unripe' && !(state === 'over' && variety?.crop.eaten === 'young');
 
 /** Looks at a fruit in the days before it came off, the last first. */
 const looksAt = ({ visits }: Season, fruit: string, off: Day): Look[] =>

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import type { SeasonModel } from '../../../content/maturity/season-model.ts';
-import { bookOf } from '../../../src/cli/make-book.ts';
 import { loadReference } from '../../../src/cli/load-reference.ts';
+import { bookOf } from '../../../src/cli/make-book.ts';
 import { planting, smallGarden } from '../../ledger/small-garden.ts';
 
 const reference = loadReference('data/reference');

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { CropModel } from '../../../content/rain/crop-model.ts';
-import { bookOf } from '../../../src/cli/make-book.ts';
 import { loadReference } from '../../../src/cli/load-reference.ts';
+import { bookOf } from '../../../src/cli/make-book.ts';
 import { linkTexts } from '../../reading/garden-texts.ts';
 
 const reference = loadReference('data/reference');

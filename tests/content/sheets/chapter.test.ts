@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
 import { sheets } from '../../../content/sheets/chapter.ts';
 import type { BlankSheet } from '../../../src/book/blank-sheet.ts';
-import { bookOf } from '../../../src/cli/make-book.ts';
 import { loadReference } from '../../../src/cli/load-reference.ts';
+import { bookOf } from '../../../src/cli/make-book.ts';
 import type { Garden } from '../../../src/garden/garden.ts';
 import { planting, smallGarden } from '../../ledger/small-garden.ts';
 

@@ -1,8 +1,8 @@
 import type { CropSection } from '../../../content/yield/crop-section.ts';
 import type { SeasonModel } from '../../../content/yield/season-model.ts';
 import type { Page } from '../../../src/book/page.ts';
-import { bookOf } from '../../../src/cli/make-book.ts';
 import { loadReference } from '../../../src/cli/load-reference.ts';
+import { bookOf } from '../../../src/cli/make-book.ts';
 import { linkTexts } from '../../reading/garden-texts.ts';
 
 const reference = loadReference('data/reference');
