@@ -38,8 +38,8 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       says: [
         'No cut is written down yet',
         'others look for',
-        /muskmelons show\?((?!show\?).)*30 days from set((?!show\?).)*0 fruits cut/,
-        /watermelons show\?((?!show\?).)*35 days from set((?!show\?).)*85 from planting((?!show\?).)*0 fruits cut/,
+        /muskmelons show\?((?!show\?).)*30 days from set((?!show\?).)*None is cut yet/,
+        /watermelons show\?((?!show\?).)*35 days from set((?!show\?).)*85 from planting((?!show\?).)*None is cut yet/,
         'One word of what the knife found',
       ],
       never: [/\d in 10/, /of ten (un)?ripe/, 'Kept here'],
@@ -101,8 +101,8 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
     {
       page: 'ripe/',
       says: [
-        /muskmelons show\?((?!show\?).)*2 fruits cut, (0|none) unripe/,
-        /watermelons show\?((?!show\?).)*7 fruits cut, (0|none) unripe/,
+        /muskmelons show\?((?!show\?).)*2 fruits cut, none of them unripe/,
+        /watermelons show\?((?!show\?).)*7 fruits cut, none of them unripe/,
         'Kept here: little',
         'The signs of a fruit, written down on the vine',
       ],
@@ -164,8 +164,8 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       page: 'ripe/',
       says: [
         'No cut is written down yet',
-        /muskmelons show\?((?!show\?).)*0 fruits cut/,
-        /watermelons show\?((?!show\?).)*0 fruits cut/,
+        /muskmelons show\?((?!show\?).)*None is cut yet/,
+        /watermelons show\?((?!show\?).)*None is cut yet/,
         'One word of what the knife found',
       ],
       never: [/\d in 10/, /of ten (un)?ripe/, 'Kept here'],
@@ -214,8 +214,8 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
     {
       page: 'ripe/',
       says: [
-        /muskmelons show\?((?!show\?).)*0 fruits cut/,
-        /watermelons show\?((?!show\?).)*6 fruits cut, (1|one) unripe/,
+        /muskmelons show\?((?!show\?).)*None is cut yet/,
+        /watermelons show\?((?!show\?).)*6 fruits cut, one of them unripe/,
         'Kept here: little',
         'The signs of a fruit, written down on the vine',
       ],
@@ -268,7 +268,7 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
       page: 'ripe/',
       says: [
         'No cut is written down yet',
-        /watermelons show\?.*0 fruits cut/,
+        /watermelons show\?.*None is cut yet/,
         'One word of what the knife found',
         'Who looks for these signs',
       ],
@@ -330,7 +330,7 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
     {
       page: 'ripe/',
       says: [
-        /watermelons show\?.*4 fruits cut, (0|none) unripe/,
+        /watermelons show\?.*4 fruits cut, none of them unripe/,
         'Kept here: little',
         'The signs of a fruit, written down on the vine',
         'Who looks for these signs',
@@ -393,7 +393,7 @@ export const FACTS: Readonly<Record<string, readonly Fact[]>> = {
     {
       page: 'ripe/',
       says: [
-        /watermelons show\?.*4 fruits cut, (0|none) unripe/,
+        /watermelons show\?.*4 fruits cut, none of them unripe/,
         'Kept here: little',
         'The signs of a fruit, written down on the vine',
       ],
