@@ -163,9 +163,20 @@ export function createFormat(style: Style): Format {
 function fixed(locale: string, value: number, decimals: number, fewest = decimals): string {
   // A half that the change of units moved by a last bit is still a half.
   const rounded = Math.abs(value) < 0.5 * 10 ** -decimals ? 0 : value * (1 + 1e-12);
-  const text = rounded.toLocaleString(locale, { minimumFractionDigits: fewest, maximumFractionDigits: decimals });
-  return text.replace('-', '\u2212');
+  return numberFormat(locale, fewest, decimals).format(rounded).replace('-', '\u2212');
 }
+
+/** Making one takes far longer than using it, and a book prints thousands of numbers in a handful of ways. */
+function numberFormat(locale: string, fewest: number, most: number): Intl.NumberFormat {
+  const key = `${locale} ${fewest} ${most}`;
+  const known = numberFormats.get(key);
+  if (known) return known;
+  const made = new Intl.NumberFormat(locale, { minimumFractionDigits: fewest, maximumFractionDigits: most });
+  numberFormats.set(key, made);
+  return made;
+}
+
+const numberFormats = new Map<string, Intl.NumberFormat>();
 
 function decimalsFor(print: PrintUnit, unit: FigureUnit, value: number): number {
   if (RATES.includes(unit) || Number(Math.abs(value).toFixed(print.decimals)) < 10) return print.decimals;

@@ -48,6 +48,24 @@ const FACES: readonly Face[] = [
   },
 ];
 
+/** Parts of the book's one stylesheet, in the order in which a later one may overrule an earlier. */
+const STYLES = [
+  'ground',
+  'head-and-foot',
+  'cover',
+  'type',
+  'spread',
+  'seeds',
+  'tables',
+  'charts',
+  'cautions',
+  'matter',
+  'sheets',
+  'cards',
+  'narrow',
+  'paper',
+] as const;
+
 /** The stylesheet and the faces it names, as files below the site. */
 export function readAssets(layouts: string): Map<string, Uint8Array | string> {
   const require = createRequire(import.meta.url);
@@ -58,7 +76,8 @@ export function readAssets(layouts: string): Map<string, Uint8Array | string> {
         readFileSync(require.resolve(`@fontsource/${packageName}/files/${file}.woff2`)),
       ] as const,
   );
-  const css = `${FACES.map(fontFace).join('\n')}\n${readFileSync(join(layouts, 'book.css'), 'utf8')}`;
+  const styles = STYLES.map((name) => readFileSync(join(layouts, 'styles', `${name}.css`), 'utf8'));
+  const css = `${FACES.map(fontFace).join('\n')}\n${styles.join('\n')}`;
   return new Map<string, Uint8Array | string>([['assets/book.css', css], ...fonts]);
 }
 
