@@ -1,15 +1,21 @@
 #!/usr/bin/env node
 import { createRequire } from 'node:module';
-import { Command, CommanderError, InvalidArgumentError } from 'commander';
+import { Command, CommanderError, InvalidArgumentError, Option } from 'commander';
 import { type Day, parseDay } from '../day.ts';
 import { Refusal } from '../disk/refusal.ts';
 
 const WRONG_USE = 2;
+const HIGHEST_PORT = 65_535;
 
 const day = (text: string): Day => {
   const found = parseDay(text);
   if (!found) throw new InvalidArgumentError('Write one day as year-month-day, like 2025-08-12.');
   return found;
+};
+
+const port = (text: string): number => {
+  if (/^\d{1,5}$/.test(text) && Number(text) <= HIGHEST_PORT) return Number(text);
+  throw new InvalidArgumentError(`Write a whole number from 0 to ${HIGHEST_PORT}.`);
 };
 
 function program(version: string): Command {
@@ -46,6 +52,38 @@ function program(version: string): Command {
         out: options.out ?? null,
         today: options.today ?? null,
         quiet: options.quiet === true,
+        version,
+      }),
+    );
+
+  groundspot
+    .command('print')
+    .description('print the handbook, its sheets and its cards to PDF')
+    .argument('[garden]', 'the folder of the garden', '.')
+    .option('--out <folder>', 'where the papers go (default: print, in the garden)')
+    .addOption(new Option('--paper <size>', "instead of the garden's own paper").choices(['A4', 'Letter']))
+    .option('--today <day>', 'the garden as known on this day (default: its last record)', day)
+    .option('--quiet', 'say nothing but what is wrong')
+    .action(async (garden: string, options: { out?: string; paper?: 'A4' | 'Letter'; today?: Day; quiet?: boolean }) =>
+      (await import('./print.ts')).print(garden, {
+        out: options.out ?? null,
+        paper: options.paper ?? null,
+        today: options.today ?? null,
+        quiet: options.quiet === true,
+        version,
+      }),
+    );
+
+  groundspot
+    .command('preview')
+    .description('show the handbook in a browser, anew after every save')
+    .argument('[garden]', 'the folder of the garden', '.')
+    .option('--port <number>', 'the port on this machine, 0 for any free one (default: 7417 or the next)', port)
+    .option('--today <day>', 'the garden as known on this day (default: its last record)', day)
+    .action(async (garden: string, options: { port?: number; today?: Day }) =>
+      (await import('./preview.ts')).preview(garden, {
+        port: options.port ?? null,
+        today: options.today ?? null,
         version,
       }),
     );

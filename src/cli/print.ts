@@ -1,10 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
 import type { Day } from '../day.ts';
+import { openKept } from '../disk/kept-folder.ts';
 import { withLock } from '../disk/lock.ts';
 import { publishFolder } from '../disk/output-folder.ts';
 import { packageRoot } from '../disk/package-root.ts';
+import { programMark } from '../disk/program-mark.ts';
 import type { Garden } from '../garden/garden.ts';
+import type { Kept } from '../kept.ts';
 import type { Print } from '../print/printer.ts';
 import { type LoadedGarden, loadGarden } from './load-garden.ts';
 import { bookOf, siteOf } from './make-book.ts';
@@ -29,7 +32,9 @@ export async function print(folder: string, options: PrintOptions): Promise<void
   const { chromiumPath, thisMachine } = await import('../print/chromium-path.ts');
   const chromium = chromiumPath(thisMachine());
   const say: Say = options.quiet ? () => {} : (line) => void process.stderr.write(`${line}\n`);
-  const loaded = loadGarden(folder);
+  // What the last build kept is taken; a print keeps nothing of its own.
+  const kept = openKept(join(folder, '.groundspot', 'kept'), programMark());
+  const loaded = loadGarden(folder, kept);
   say(`read     ${loaded.files} files of ${place(folder)}`);
   const count = countProblems(loaded.problems);
   if (count.errors > 0 || !options.quiet) process.stderr.write(problemReport(loaded.problems, folder, loaded.textOf));
@@ -42,7 +47,7 @@ export async function print(folder: string, options: PrintOptions): Promise<void
   const target = resolve(options.out ?? join(folder, 'print'));
   const garden = onPaper(loaded.garden, options.paper);
   await withLock(join(folder, '.groundspot'), async () => {
-    const papers = await papersOf(loaded, garden, { chromium, say, ...options });
+    const papers = await papersOf(loaded, garden, { chromium, say, kept, ...options });
     const { leftover } = publishFolder(target, papers, { keep: [resolve(folder)] });
     if (leftover)
       process.stderr.write(`kept     ${place(leftover)} could not be tidied away; look into it before you delete it\n`);
@@ -57,6 +62,7 @@ const onPaper = (garden: Garden, paper: PrintOptions['paper']): Garden =>
 interface Press extends PrintOptions {
   readonly chromium: string;
   readonly say: Say;
+  readonly kept: Kept;
 }
 
 /** The browser is opened first: what it lacks is said before anything takes time. */
@@ -74,12 +80,12 @@ async function printedBy(
   print: Print,
   loaded: LoadedGarden,
   garden: Garden,
-  { say, today, version }: Press,
+  { say, kept, today, version }: Press,
 ): Promise<Map<string, Uint8Array>> {
   const { printBook, WHOLE_STYLE } = await import('../print/print-book.ts');
   const { createDraw } = await import('../site/draw.ts');
-  const book = bookOf(loaded, garden, today);
-  const site = await siteOf(book, createDraw(), version);
+  const book = bookOf(loaded, garden, today, kept);
+  const site = await siteOf(book, createDraw(kept), version);
   const files = new Map([...site, [WHOLE_STYLE, readFileSync(join(packageRoot(), 'layouts', 'whole.css'))]]);
   say(`set      ${book.pages.length} pages, as of ${book.facts.today ?? 'no day yet'}`);
   const papers = new Map<string, Uint8Array>();
