@@ -46,7 +46,8 @@ export function writeBook(chapters: readonly Chapter[], facts: Facts): Book {
 }
 
 function unique(what: string, ids: readonly string[]): void {
-  const twice = ids.find((id, index) => ids.indexOf(id) !== index);
+  const seen = new Set<string>();
+  const twice = ids.find((id) => seen.size === seen.add(id).size);
   if (twice !== undefined) throw new Error(`invalid ${what}: "${twice}" stands twice in the book`);
 }
 

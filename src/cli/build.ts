@@ -1,10 +1,17 @@
+import { createHash } from 'node:crypto';
 import { join, relative, resolve } from 'node:path';
 import { type Day, dayFromNumber, daysBetween } from '../day.ts';
+import { openKept } from '../disk/kept-folder.ts';
 import { withLock } from '../disk/lock.ts';
 import { publishFolder } from '../disk/output-folder.ts';
+import { programMark } from '../disk/program-mark.ts';
+import type { FolderContents } from '../disk/read-folder.ts';
+import { standingSite } from '../disk/standing-site.ts';
+import { isWritable } from '../disk/writable.ts';
 import type { Garden } from '../garden/garden.ts';
-import { loadGarden } from './load-garden.ts';
-import { bookOf, siteOf } from './make-book.ts';
+import type { Kept } from '../kept.ts';
+import type { Problem } from '../reading/problem.ts';
+import { type LoadedGarden, linkFiles, readGardenFolder, textOf } from './load-garden.ts';
 import { countLine, countProblems, problemReport } from './report.ts';
 
 export interface BuildOptions {
@@ -20,31 +27,75 @@ const MS_PER_DAY = 86_400_000;
 /** Makes the handbook of the garden in a folder. Records with errors leave the last handbook as it was. */
 export async function build(folder: string, options: BuildOptions): Promise<void> {
   const say = options.quiet ? () => {} : (line: string): void => void process.stderr.write(`${line}\n`);
-  const loaded = loadGarden(folder);
-  say(`read     ${loaded.files} files of ${place(folder)}`);
-  const count = countProblems(loaded.problems);
-  if (count.errors > 0 || !options.quiet) process.stderr.write(problemReport(loaded.problems, folder, loaded.textOf));
-  say(`checked  ${countLine(count, loaded.files).trim()}`);
+  const state = join(folder, '.groundspot');
+  const target = resolve(options.out ?? join(folder, 'site'));
+  const kept = openKept(join(state, 'kept'), programMark());
+  const contents = readGardenFolder(folder);
+  const inputs = inputsOf(contents, target, options);
+  say(`read     ${contents.files.length} files of ${place(folder)}`);
+  const last = kept.find('builds', inputs) as LastBuild | undefined;
+  const stands = last !== undefined && last.site === standingSite(target);
+  const loaded = stands ? null : linkFiles(contents, kept);
+  const problems = loaded?.problems ?? last?.problems ?? [];
+  const count = countProblems(problems);
+  if (count.errors > 0 || !options.quiet)
+    process.stderr.write(problemReport(problems, folder, (path) => textOf(contents.files, path)));
+  say(`checked  ${countLine(count, contents.files.length).trim()}`);
+  if (loaded === null)
+    return say(`stands   the handbook is made from these records: open ${place(join(target, 'index.html'))}`);
   if (count.errors > 0 || !loaded.garden) {
     say('stopped  nothing was written; the last handbook stands');
     process.exitCode = 1;
     return;
   }
-  const target = resolve(options.out ?? join(folder, 'site'));
-  await withLock(join(folder, '.groundspot'), async () => {
-    const book = bookOf(loaded, loaded.garden as Garden, options.today);
-    say(
-      `computed ${book.figures.length} figures for ${book.pages.length} pages, ${dayLine(book.facts.today, options.today !== null)}`,
-    );
-    const { createDraw } = await import('../site/draw.ts');
-    const files = await siteOf(book, createDraw(), options.version);
-    say(`set      ${book.pages.reduce((sum, { charts }) => sum + charts.length, 0)} charts, ${files.size} files`);
-    const { leftover } = publishFolder(target, files, { keep: [resolve(folder)] });
-    if (leftover)
-      process.stderr.write(`kept     ${place(leftover)} could not be tidied away; look into it before you delete it\n`);
-    say(`written  open ${place(join(target, 'index.html'))}`);
+  const { garden } = loaded;
+  await lockedIfWritable(state, async () => {
+    await make({ loaded, garden, target, kept, say, folder, ...options });
+    kept.keep('builds', inputs, { site: standingSite(target), problems } satisfies LastBuild);
+    kept.save();
   });
 }
+
+/** What the last build of the same inputs left. */
+interface LastBuild {
+  /** Mark of the site it wrote. */
+  readonly site: string | null;
+  readonly problems: readonly Problem[];
+}
+
+/** All that decides what is built, but for the program itself. */
+const inputsOf = ({ files, refused }: FolderContents, target: string, { today, version }: BuildOptions): string =>
+  JSON.stringify([target, today, version, refused, files.map(({ path, bytes }) => [path, hashOf(bytes)])]);
+
+const hashOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+
+interface Desk extends BuildOptions {
+  readonly loaded: LoadedGarden;
+  readonly garden: Garden;
+  readonly folder: string;
+  readonly target: string;
+  readonly kept: Kept;
+  readonly say: (line: string) => void;
+}
+
+async function make({ loaded, garden, folder, target, kept, say, today, version }: Desk): Promise<void> {
+  const { bookOf, siteOf } = await import('./make-book.ts');
+  const book = bookOf(loaded, garden, today, kept);
+  say(
+    `computed ${book.figures.length} figures for ${book.pages.length} pages, ${dayLine(book.facts.today, today !== null)}`,
+  );
+  const { createDraw } = await import('../site/draw.ts');
+  const files = await siteOf(book, createDraw(kept), version);
+  say(`set      ${book.pages.reduce((sum, { charts }) => sum + charts.length, 0)} charts, ${files.size} files`);
+  const { leftover } = publishFolder(target, files, { keep: [resolve(folder)] });
+  if (leftover)
+    process.stderr.write(`kept     ${place(leftover)} could not be tidied away; look into it before you delete it\n`);
+  say(`written  open ${place(join(target, 'index.html'))}`);
+}
+
+/** A garden that cannot be written, such as one on a medium, needs no lock: nobody else can work on it either. */
+const lockedIfWritable = (state: string, work: () => Promise<void>): Promise<void> =>
+  isWritable(state) ? withLock(state, work) : work();
 
 /** The day of the book, and a word when the clock is well past it. */
 function dayLine(today: Day | null, isWanted: boolean): string {

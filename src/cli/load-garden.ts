@@ -1,8 +1,9 @@
 import { join } from 'node:path';
 import { packageRoot } from '../disk/package-root.ts';
-import { readFolder } from '../disk/read-folder.ts';
+import { type FolderContents, readFolder } from '../disk/read-folder.ts';
 import { Refusal } from '../disk/refusal.ts';
 import { type Linked, linkGarden } from '../garden/link.ts';
+import { type Kept, keptOr, NOTHING_KEPT } from '../kept.ts';
 import { decode } from '../reading/decode.ts';
 import { readGardenRecords } from '../reading/garden-records.ts';
 import { fileProblem, sortProblems } from '../reading/problem.ts';
@@ -18,27 +19,37 @@ export interface LoadedGarden extends Linked {
   readonly files: number;
 }
 
-/** Reads and links the garden in a folder. Throws Refusal when there is no such folder. */
-export function loadGarden(folder: string): LoadedGarden {
-  const reference = loadReference(join(packageRoot(), 'data', 'reference'));
-  const { files, refused } = readFolder(folder, {
+/** The record files of a garden's folder as they lie on the disk. Throws Refusal when there is no such folder, or none in it. */
+export function readGardenFolder(folder: string): FolderContents {
+  const contents = readFolder(folder, {
     extensions: ['.yaml', '.yml', '.csv'],
     maxBytes: MOST_BYTES,
     maxFiles: MOST_FILES,
   });
-  if (files.length === 0 && refused.length === 0) {
-    throw new Refusal('no-garden', `there are no records in ${folder}`, 'begin a garden with: groundspot new <folder>');
-  }
-  const { garden, problems } = linkGarden(readGardenRecords(files), reference.crops);
+  if (contents.files.length > 0 || contents.refused.length > 0) return contents;
+  throw new Refusal('no-garden', `there are no records in ${folder}`, 'begin a garden with: groundspot new <folder>');
+}
+
+/** Reads and links the garden in a folder; files that have not changed may be kept. Throws as readGardenFolder does. */
+export const loadGarden = (folder: string, kept: Kept = NOTHING_KEPT): LoadedGarden =>
+  linkFiles(readGardenFolder(folder), kept);
+
+export function linkFiles({ files, refused }: FolderContents, kept: Kept = NOTHING_KEPT): LoadedGarden {
+  // The facts of the trade come with the program: whatever is kept for this program has them as they are.
+  const reference = keptOr(kept, 'records', 'reference', () => loadReference(join(packageRoot(), 'data', 'reference')));
+  const { garden, problems } = linkGarden(readGardenRecords(files, kept), reference.crops);
   const unread = refused.map(({ path, code, message }) => fileProblem(path, { code, message, hint: null }));
   return {
     garden,
     problems: sortProblems([...unread, ...problems]),
     reference,
-    textOf: (path) => {
-      const bytes = files.find((file) => file.path === path)?.bytes;
-      return (bytes && decode(path, bytes).text) ?? '';
-    },
+    textOf: (path) => textOf(files, path),
     files: files.length,
   };
+}
+
+/** Text of a file as the reader saw it, for code frames; empty when it has none. */
+export function textOf(files: FolderContents['files'], path: string): string {
+  const bytes = files.find((file) => file.path === path)?.bytes;
+  return (bytes && decode(path, bytes).text) ?? '';
 }

@@ -7,16 +7,22 @@ import { createFormat } from '../format.ts';
 import { asOf } from '../garden/as-of.ts';
 import type { Garden } from '../garden/garden.ts';
 import { lastDay } from '../garden/last-day.ts';
+import { type Kept, NOTHING_KEPT } from '../kept.ts';
 import { openLedger } from '../ledger/ledger.ts';
 import type { Draw } from '../site/draw.ts';
 import type { LoadedGarden } from './load-garden.ts';
 
 /** The book as data, from the garden as known on its day. */
-export function bookOf({ reference }: Pick<LoadedGarden, 'reference'>, whole: Garden, wanted: Day | null): Book {
+export function bookOf(
+  { reference }: Pick<LoadedGarden, 'reference'>,
+  whole: Garden,
+  wanted: Day | null,
+  kept: Kept = NOTHING_KEPT,
+): Book {
   const today = wanted ?? lastDay(whole) ?? whole.seasons.at(-1)?.starts_on ?? null;
   const garden = today === null ? whole : asOf(whole, today);
   const format = createFormat({ units: whole.about.units, locale: whole.about.locale });
-  return writeBook(contents, { garden, today, ledger: openLedger(garden, today), reference, format });
+  return writeBook(contents, { garden, today, ledger: openLedger(garden, today, kept), reference, format });
 }
 
 /** The book as files in memory: name below the site, content. The site generator is loaded only now. */

@@ -1,11 +1,12 @@
 import type { z } from 'zod';
+import { type Kept, NOTHING_KEPT } from '../kept.ts';
 import { readCsv } from './csv-source.ts';
 import { decode } from './decode.ts';
 import { type Read, readList, readMap } from './entries.ts';
 import { fileNamesBeside, KINDS, type Kind, kindOfFile } from './kinds.ts';
 import { nearest } from './nearest.ts';
 import { fileProblem, type Problem } from './problem.ts';
-import type { Entry, Source } from './source.ts';
+import { type Entry, type ReadSource, type Source, type Tree, type TreePath, treeAgain } from './source.ts';
 import { readYaml } from './yaml-source.ts';
 
 export interface RecordFile {
@@ -33,8 +34,11 @@ export interface GardenRecords {
   readonly problems: readonly Problem[];
 }
 
-/** Reads every record file of a garden, in the order of their paths. Never throws for what a file holds. */
-export function readGardenRecords(files: readonly RecordFile[]): GardenRecords {
+/**
+ * Reads every record file of a garden, in the order of their paths. Never throws for what a file holds. What is kept of
+ * a file's text is not read again.
+ */
+export function readGardenRecords(files: readonly RecordFile[], kept: Kept = NOTHING_KEPT): GardenRecords {
   const listings: Listing[] = [];
   const problems: Problem[] = [];
   for (const file of [...files].sort((a, b) => (a.path < b.path ? -1 : 1))) {
@@ -43,7 +47,7 @@ export function readGardenRecords(files: readonly RecordFile[]): GardenRecords {
       problems.push(unreadFile(file.path));
       continue;
     }
-    const { listing, problems: found } = readListing(place.kind, place.part, file);
+    const { listing, problems: found } = readListing(place.kind, place.part, file, kept);
     listings.push(listing);
     problems.push(...found);
   }
@@ -55,20 +59,52 @@ export function readListing<K extends Kind>(
   kind: K,
   part: string,
   file: RecordFile,
+  kept: Kept = NOTHING_KEPT,
 ): { listing: Listing<K>; problems: readonly Problem[] } {
   const empty: Listing<K> = { kind, part, file: file.path, entries: [], spoilt: null, source: null };
   const { text, problems: decoding } = decode(file.path, file.bytes);
   if (text === null) return { listing: empty, problems: decoding };
-  const { source, problems: parsing } = file.path.endsWith('.csv')
-    ? readCsv(file.path, text)
-    : readYaml(file.path, text);
+  const isTable = file.path.endsWith('.csv');
+  const parse = (): ReadSource => (isTable ? readCsv : readYaml)(file.path, text);
+  const inputs = `${kind} ${isTable ? 'csv' : 'yaml'}\n${text}`;
+  const known = kept.find('records', inputs) as CleanFile<K> | undefined;
+  const asClean = (clean: CleanFile<K>) => ({
+    listing: { ...empty, ...readAgain(clean, file.path, text, parse) },
+    problems: decoding,
+  });
+  if (known) return asClean(known);
+  const { source, problems: parsing } = parse();
   if (!source) return { listing: empty, problems: [...decoding, ...parsing] };
   const { schema, shape } = KINDS[kind];
-  const read = (shape === 'list' ? readList(source, schema) : readMap(source, schema)) as Read<RecordOf<K>>;
+  const { entries, spoilt, problems } = (shape === 'list' ? readList(source, schema) : readMap(source, schema)) as Read<
+    RecordOf<K>
+  >;
+  if (parsing.length === 0 && problems.length === 0) {
+    // The parser's own tree is let go: of many seasons it would be most of the memory.
+    const clean = { tree: source.tree, entries: entries.map(({ record, path }) => ({ record, path })) };
+    kept.keep('records', inputs, clean);
+    return asClean(clean);
+  }
   return {
-    listing: { ...empty, entries: read.entries, spoilt: read.spoilt, source },
-    problems: [...decoding, ...parsing, ...oncePerColumn(source, read.problems)],
+    listing: { ...empty, entries, spoilt, source },
+    problems: [...decoding, ...parsing, ...oncePerColumn(source, problems)],
   };
+}
+
+/** What is kept of a file in which nothing was wrong. */
+interface CleanFile<K extends Kind> {
+  readonly tree: Tree;
+  readonly entries: readonly { readonly record: RecordOf<K>; readonly path: TreePath }[];
+}
+
+function readAgain<K extends Kind>(
+  { tree, entries }: CleanFile<K>,
+  file: string,
+  text: string,
+  parse: () => ReadSource,
+): Pick<Listing<K>, 'entries' | 'spoilt' | 'source'> {
+  const source = treeAgain(file, text, tree, parse);
+  return { entries: entries.map(({ record, path }) => ({ record, source, path })), spoilt: [], source };
 }
 
 /** An unknown column of a table is one slip, not one for each of its rows. */

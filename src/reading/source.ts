@@ -24,6 +24,20 @@ export interface ReadSource {
   readonly problems: readonly Problem[];
 }
 
+/** A source whose tree is known; the file is only parsed again when somebody asks where a value stands. */
+export function treeAgain(file: string, text: string, tree: Tree, parse: () => ReadSource): Source {
+  let locate: Source['locate'] | null = null;
+  return {
+    file,
+    text,
+    tree,
+    locate: (path, part) => {
+      locate ??= parse().source?.locate ?? (() => ({ line: 1, column: 1 }));
+      return locate(path, part);
+    },
+  };
+}
+
 /** The lines of a text, however they end. */
 export const linesOf = (text: string): string[] => text.split(/\r\n|\n|\r/);
 

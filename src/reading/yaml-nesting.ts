@@ -6,6 +6,12 @@ import { CST, Lexer } from 'yaml';
  * recursing over a hostile text would run out of stack.
  */
 export function lineDeeperThan(text: string, most: number): number | null {
+  if (depthAtMost(text) <= most) return null;
+  return lineByTokens(text, most);
+}
+
+/** The same without a look ahead. */
+export function lineByTokens(text: string, most: number): number | null {
   const indents: number[] = [];
   const place: Place = { line: 1, column: 0, atHead: true };
   let open = 0;
@@ -22,6 +28,29 @@ export function lineDeeperThan(text: string, most: number): number | null {
   }
   return null;
 }
+
+const OPENS = /[[{]/g;
+const CLOSES = /[\]}]/g;
+const HEAD = /^[ \t?:-]*/;
+
+/**
+ * A depth that a text surely does not exceed, from its lines alone: a block level takes a column of its own before the
+ * first word of a line, and outside quotes and comments every bracket between brackets is one. Infinity where quotes
+ * may run on from line to line. Most files are shallow by this already, and their tokens need not be counted.
+ */
+export function depthAtMost(text: string): number {
+  let [open, most, head] = [0, 0, 0];
+  for (const line of text.split('\n')) {
+    if (isOdd(line, '"') || isOdd(line, "'")) return Number.POSITIVE_INFINITY;
+    head = Math.max(head, HEAD.exec(line)?.[0].length ?? 0);
+    open += line.match(OPENS)?.length ?? 0;
+    most = Math.max(most, open);
+    if (!/["'#]/.test(line)) open = Math.max(0, open - (line.match(CLOSES)?.length ?? 0));
+  }
+  return head + 1 + most;
+}
+
+const isOdd = (line: string, sign: string): boolean => line.includes(sign) && line.split(sign).length % 2 === 0;
 
 interface Place {
   line: number;

@@ -51,7 +51,7 @@ export function readYaml(file: string, text: string): ReadSource {
   const problems = upToFirstLost(faults).map((fault) => explainYaml(file, lines, fault));
   const next = documents[1];
   if (next) problems.push(secondDocument(file, place(next.range[0])));
-  const strange = firstStrange(root, []);
+  const strange = /[&*]/.test(text) ? firstStrange(root, []) : null;
   if (strange)
     problems.push(
       problemAt(source, strange, {

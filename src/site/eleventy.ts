@@ -21,6 +21,9 @@ interface EleventyConfig {
   addTemplate(path: string, content: string, data: Readonly<Record<string, unknown>>): void;
 }
 
+/** The generator holds all it has rendered several times over until it is done: memory goes with the batch, not the book. */
+const BATCH = 500;
+
 /**
  * Renders every leaf to HTML, in memory. The only file that knows the site generator: it is run on an empty
  * folder with virtual templates, since it passes over content folders that lie inside node_modules.
@@ -30,6 +33,14 @@ export async function renderLeaves(
   leaves: readonly Leaf[],
   templates: nunjucks.Environment,
 ): Promise<Map<string, string>> {
+  const rendered = new Map<string, string>();
+  for (let from = 0; from < leaves.length; from += BATCH) {
+    for (const [file, html] of await renderBatch(leaves.slice(from, from + BATCH), templates)) rendered.set(file, html);
+  }
+  return rendered;
+}
+
+async function renderBatch(leaves: readonly Leaf[], templates: nunjucks.Environment): Promise<Map<string, string>> {
   const empty = mkdtempSync(join(tmpdir(), 'groundspot-'));
   const before = process.cwd();
   try {

@@ -7,7 +7,7 @@ export function correlation(a: readonly number[], b: readonly number[]): number 
 }
 
 /** The same of values that are deviations from their means already. */
-export function correlationOfCentred(a: readonly number[], b: readonly number[]): number {
+function correlationOfCentred(a: readonly number[], b: readonly number[]): number {
   const size = Math.sqrt(sumOfSquares(a) * sumOfSquares(b));
   return size === 0 ? 0 : sumOfProducts(a, b) / size;
 }

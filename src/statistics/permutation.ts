@@ -32,7 +32,8 @@ export interface DayObservation {
 
 /**
  * How strongly the residuals go with the covariates: larger is stronger. `windows` holds for each window the covariate
- * of each observation, in the residuals' order, which is not the order given. Must be finite.
+ * of each observation, in the residuals' order, which is not the order given; they hold until the next call. Must be
+ * finite.
  */
 export type Strength = (windows: readonly (readonly number[])[], residuals: readonly number[]) => number;
 
@@ -76,8 +77,9 @@ export function shuffleDays(
   const strata = byStratum(filled);
   if (!strata.some(hasDifferences)) return { cannot: { code: 'nothing-to-shuffle', days: filled.length } };
   const residuals = filled.flatMap((day) => day.residuals);
+  const fill = windowsOf(filled);
   const under = (arranged: readonly (readonly Covariates[])[]): number => {
-    const value = strength(windowsOf(filled, arranged.flat()), residuals);
+    const value = strength(fill(arranged.flat()), residuals);
     if (!Number.isFinite(value)) throw new RangeError(`invalid strength: ${value}`);
     return value;
   };
@@ -145,12 +147,18 @@ function* everyArrangement(strata: readonly (readonly Covariates[])[]): Generato
   }
 }
 
-/** For each window the covariate of each observation, when the days have these covariates. */
-function windowsOf(days: readonly FilledDay[], covariates: readonly Covariates[]): number[][] {
-  const windows = days[0]?.covariates ?? [];
-  return windows.map((_, window) =>
-    days.flatMap(({ residuals }, day) => new Array<number>(residuals.length).fill(covariates[day]?.[window] ?? 0)),
-  );
+/**
+ * For each window the covariate of each observation, when the days have these covariates. The same lists are filled
+ * anew for every arrangement: there are thousands.
+ */
+function windowsOf(days: readonly FilledDay[]): (covariates: readonly Covariates[]) => number[][] {
+  const dayOf = days.flatMap(({ residuals }, day) => new Array<number>(residuals.length).fill(day));
+  const windows = (days[0]?.covariates ?? []).map(() => new Array<number>(dayOf.length).fill(0));
+  return (covariates) => {
+    for (const [window, values] of windows.entries())
+      for (let at = 0; at < dayOf.length; at++) values[at] = covariates[dayOf[at] as number]?.[window] ?? 0;
+    return windows;
+  };
 }
 
 function check(days: readonly SharedDay[], observations: readonly DayObservation[], draws: number): void {

@@ -178,6 +178,8 @@ describe('build', () => {
     cpSync(resolve('tests/books/three-spots/garden'), garden, { recursive: true });
     const hashes = ['Pacific/Auckland', 'America/Los_Angeles', 'UTC'].map((zone, index) => {
       const out = join(root, `zone-${index}`);
+      // Nothing is to be taken over from another zone.
+      rmSync(join(garden, '.groundspot'), { recursive: true, force: true });
       expect(groundspot(['build', garden, '--out', out, '--quiet'], index === 0 ? '/' : root, { TZ: zone }).code).toBe(
         0,
       );

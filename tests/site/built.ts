@@ -1,6 +1,6 @@
-import { bookOf } from '../../src/cli/make-book.ts';
 import { type LoadedGarden, loadGarden } from '../../src/cli/load-garden.ts';
 import { loadReference } from '../../src/cli/load-reference.ts';
+import { bookOf } from '../../src/cli/make-book.ts';
 import type { Day } from '../../src/day.ts';
 import { linkGarden } from '../../src/garden/link.ts';
 import { readGardenRecords } from '../../src/reading/garden-records.ts';

@@ -1,6 +1,7 @@
 import type { Day } from '../../day.ts';
 import { because, type Figure, type FigureUnit, happened, type Reason } from '../../figure.ts';
 import type { Fruit, Planting, Season, Variety } from '../../garden/garden.ts';
+import { type Kept, keptOr } from '../../kept.ts';
 import type { Quantile } from '../../statistics/survival/quantile.ts';
 import type { RipeTime } from '../../statistics/survival/ripe-time.ts';
 import { type RipeTimes, ripeTimes } from '../../statistics/survival/ripe-times.ts';
@@ -40,6 +41,7 @@ interface Account {
   readonly season: Season;
   readonly today: Day;
   readonly bases: Bases;
+  readonly kept: Kept;
   /** Null without a station. */
   readonly heat: HeatBetween | null;
 }
@@ -52,7 +54,7 @@ interface Told {
 
 /** Ripening of one variety in one season, from the fruits of its register. */
 export function varietyMaturity(account: Account, variety: Variety): VarietyMaturity {
-  const { season, bases, today } = account;
+  const { season, bases, kept, today } = account;
   const plantings = season.plantings.filter((planting) => planting.variety?.id === variety.id);
   const fruits = plantings.flatMap((planting) => planting.fruits.map((fruit) => ({ planting, fruit })));
   const told = fruits.flatMap(({ planting, fruit }) => {
@@ -67,10 +69,13 @@ export function varietyMaturity(account: Account, variety: Variety): VarietyMatu
     Object.fromEntries(
       ORIGINS.map((origin) => {
         const used = length ? told.flatMap((one) => observationOf(one, origin, length)) : [];
-        const found = ripeTimes(used.map(({ time }) => time));
+        const found = printedTimes(
+          used.map(({ time }) => time),
+          kept,
+        );
         const spots = new Set(used.map(({ planting }) => planting.spot.id)).size;
         const at = (what: 'earliest' | 'middle' | 'last'): Figure => {
-          const { value, reason } = 'cannot' in found ? nothing(length) : toldBy(quantileFor(found, what), used);
+          const { value, reason } = found === null ? nothing(length) : toldBy(quantileFor(found, what), used);
           const made = figure(`${origin}_${name}_${what}`, unit, value, used.length, reason);
           return { ...made, replicate: spots > 0 ? { kind: 'spot', count: spots } : null };
         };
@@ -86,6 +91,14 @@ export function varietyMaturity(account: Account, variety: Variety): VarietyMatu
     heat: durations('c_days', 'heat', account.heat && inHeat(account.heat)),
     single_days: told.flatMap(singleDays).sort((a, b) => a - b),
   };
+}
+
+/** Null when there is nothing to estimate from. */
+function printedTimes(times: readonly RipeTime[], kept: Kept): PrintedTimes | null {
+  return keptOr(kept, 'fits', JSON.stringify(['ripe-times', times]), () => {
+    const found = ripeTimes(times);
+    return 'cannot' in found ? null : { median: found.median, earliest: found.earliest, latest: found.latest };
+  });
 }
 
 const originOf = ({ planting, fruit }: Told, origin: Origin): SetDay | null => {
@@ -104,7 +117,10 @@ function singleDays(told: Told): number[] {
   return found && !found.about && found.time.low !== null && found.time.low === found.time.high ? [found.time.low] : [];
 }
 
-const quantileFor = (found: RipeTimes, what: 'earliest' | 'middle' | 'last'): Quantile =>
+/** The three times a page prints of an estimate. */
+type PrintedTimes = Pick<RipeTimes, 'median' | 'earliest' | 'latest'>;
+
+const quantileFor = (found: PrintedTimes, what: 'earliest' | 'middle' | 'last'): Quantile =>
   what === 'middle' ? found.median : what === 'earliest' ? found.earliest : found.latest;
 
 /** A span is told by its middle, as "about", and so is a time that a fruit with an "about" in its dates may have given. */

@@ -3,6 +3,7 @@ import { cropsOf } from '../../garden/crops-of.ts';
 import type { Crop, Garden, Station } from '../../garden/garden.ts';
 import { ownStation } from '../../garden/own-station.ts';
 import { type SugarSettings, sugarSettingsOf } from '../../garden/sugar-settings.ts';
+import { type Kept, keptOr } from '../../kept.ts';
 import type { PermutationTest } from '../../statistics/permutation.ts';
 import { randomStream } from '../../statistics/random-stream.ts';
 import type { Bases } from '../bases.ts';
@@ -39,13 +40,13 @@ export interface CropRain {
 }
 
 /** Rain against sugar for every crop with a ripe metered fruit or a word held against the last; none without a station. */
-export function cropRains(garden: Garden, bases: Bases): CropRain[] {
+export function cropRains(garden: Garden, bases: Bases, kept: Kept): CropRain[] {
   const station = ownStation(garden);
   if (!station) return [];
   const settings = sugarSettingsOf(garden.about);
   const all = sugarReadings(garden, rainRecord(station), settings.rain_days);
   return cropsOf(garden.varieties)
-    .map((crop) => cropRain({ garden, station, bases, settings, all }, crop))
+    .map((crop) => cropRain({ garden, station, bases, settings, all, kept }, crop))
     .filter(({ readings, pairs }) => readings.length > 0 || pairs.fruits > 0);
 }
 
@@ -55,14 +56,15 @@ interface Desk {
   readonly bases: Bases;
   readonly settings: SugarSettings;
   readonly all: readonly SugarReading[];
+  readonly kept: Kept;
 }
 
-function cropRain({ garden, station, bases, settings, all }: Desk, crop: Crop): CropRain {
+function cropRain({ garden, station, bases, settings, all, kept }: Desk, crop: Crop): CropRain {
   const own = all.filter(({ variety }) => garden.varieties.find(({ id }) => id === variety)?.crop.id === crop.id);
   const readings = own.filter(({ forecast }) => !forecast);
   const apart = own.filter(({ forecast }) => forecast);
   const basis = bases.of(readings.map(({ key }) => key));
-  const ownSlope = printedSlope(readings, apart);
+  const ownSlope = printedSlope(readings, apart, kept);
   const { fit, evidence } = ownSlope;
   const figure = (name: string, of: PrintedSlope): Figure => slopeFigure(`rain.${crop.id}.${name}`, of, basis);
   return {
@@ -77,13 +79,18 @@ function cropRain({ garden, station, bases, settings, all }: Desk, crop: Crop): 
     fit,
     windows: WINDOWS.map((days, index) => {
       // The garden's own window is fitted already.
-      const found = days === settings.rain_days ? ownSlope : slopeOfWindow(readings, index);
+      const found = days === settings.rain_days ? ownSlope : slopeOfWindow(readings, index, kept);
       return { days, slope: figure(`slope_${days}_days`, found) };
     }),
-    permutation: fit ? rainShuffle(readings, { random: randomStream(SEED), draws: DRAWS }) : null,
+    permutation: fit ? keptShuffle(readings, kept) : null,
     pairs: rainPairs(garden, station, crop.id, settings.rain_days),
   };
 }
+
+const keptShuffle = (readings: readonly SugarReading[], kept: Kept): PermutationTest | null =>
+  keptOr(kept, 'fits', JSON.stringify(['rain-shuffle', SEED, DRAWS, readings]), () =>
+    rainShuffle(readings, { random: randomStream(SEED), draws: DRAWS }),
+  );
 
 const UNIT: FigureUnit = 'brix_per_mm';
 

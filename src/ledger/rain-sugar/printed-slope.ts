@@ -1,4 +1,5 @@
 import { because, type Reason } from '../../figure.ts';
+import { type Kept, keptOr, NOTHING_KEPT } from '../../kept.ts';
 import { evidenceOf, type RainEvidence, tooLittle } from './evidence.ts';
 import { type RainSlope, rainSlope } from './rain-slope.ts';
 import type { SugarReading } from './reading.ts';
@@ -15,12 +16,17 @@ export interface PrintedSlope {
 }
 
 /** The slope of some readings, where they can tell one; fruits that stand apart are only placed by it. */
-export function printedSlope(readings: readonly SugarReading[], apart: readonly SugarReading[] = []): PrintedSlope {
+export function printedSlope(
+  readings: readonly SugarReading[],
+  apart: readonly SugarReading[] = [],
+  kept: Kept = NOTHING_KEPT,
+): PrintedSlope {
   const evidence = evidenceOf(readings);
   const cannot = (reason: Reason): PrintedSlope => ({ evidence, fit: null, reason });
   const little = tooLittle(evidence);
   if (little) return cannot(little);
-  const found = rainSlope(readings, apart);
+  const inputs = JSON.stringify(['rain-slope', readings, apart]);
+  const found = keptOr(kept, 'fits', inputs, () => rainSlope(readings, apart));
   if ('cannot' in found) return cannot(because('no-rain-fit', { why: found.cannot.code }));
   const half = (10 * (found.interval.high - found.interval.low)) / 2;
   if (half > WIDEST_HALF_BRIX_PER_10MM) return cannot(because('too-wide'));
@@ -28,10 +34,14 @@ export function printedSlope(readings: readonly SugarReading[], apart: readonly 
 }
 
 /** The same by another of WINDOWS, from the fruits that have it. */
-export function slopeOfWindow(readings: readonly SugarReading[], index: number): PrintedSlope {
+export function slopeOfWindow(
+  readings: readonly SugarReading[],
+  index: number,
+  kept: Kept = NOTHING_KEPT,
+): PrintedSlope {
   const read = readings.flatMap((one) => {
     const rain_mm = one.windows[index] ?? null;
     return rain_mm === null ? [] : [{ ...one, rain_mm }];
   });
-  return printedSlope(read);
+  return printedSlope(read, [], kept);
 }

@@ -25,12 +25,24 @@ export interface Standing {
   readonly years: readonly string[];
 }
 
+/** Windows are shared by seasons, and with them what was measured in them. */
+const known = new WeakMap<Window, Map<string, YearMeasured>>();
+
 /** One measure in every year of the record, whatever part of it was read. */
-export const yearsMeasured = (
+export function yearsMeasured(
   windows: readonly Window[],
   measure: WeatherMeasure,
   settings: WeatherSettings,
-): YearMeasured[] => windows.map((window) => ({ label: window.label, ...measured(window, measure, settings) }));
+): YearMeasured[] {
+  const how = JSON.stringify([measure, settings]);
+  return windows.map((window) => {
+    const told = known.get(window) ?? new Map<string, YearMeasured>();
+    known.set(window, told);
+    const year = told.get(how) ?? { label: window.label, ...measured(window, measure, settings) };
+    told.set(how, year);
+    return year;
+  });
+}
 
 export const isEnough = ({ read, of }: Measured): boolean => read >= ENOUGH_READ * of;
 

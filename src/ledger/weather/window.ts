@@ -1,4 +1,4 @@
-import { addDays, type Day, dateOf, dayOf, daysBetween, monthOf, yearOf } from '../../day.ts';
+import { addDays, type Day, dateOf, dayFromNumber, dayNumber, dayOf, daysBetween, monthOf, yearOf } from '../../day.ts';
 import type { Station, WeatherDay } from '../../garden/garden.ts';
 
 /** The days from one date to another at one station, in a row: null for a day nobody wrote of. */
@@ -10,15 +10,35 @@ export interface Window {
   readonly days: readonly (WeatherDay | null)[];
 }
 
+type Open = (first: Day, last: Day) => Window;
+
+/** Every season looks at the same dates of all years: a station's windows are opened once and shared. */
+const opened = new WeakMap<Station, Open>();
+
 /** Opens windows on one station's record. */
-export function windowsOf(station: Station): (first: Day, last: Day) => Window {
-  const byDate = new Map(station.days.map((day) => [day.date, day]));
-  return (first, last) => ({
-    label: labelOf(first, last),
-    first,
-    last,
-    days: Array.from({ length: daysBetween(first, last) + 1 }, (_, index) => byDate.get(addDays(first, index)) ?? null),
-  });
+export function windowsOf(station: Station): Open {
+  const open = opened.get(station) ?? remembered(openOn(station));
+  opened.set(station, open);
+  return open;
+}
+
+function openOn({ days }: Station): Open {
+  const byDate = new Map(days.map((day) => [day.date, day]));
+  return (first, last) => {
+    const [start, length] = [dayNumber(first), daysBetween(first, last) + 1];
+    const dayAt = (index: number): WeatherDay | null => byDate.get(dayFromNumber(start + index)) ?? null;
+    return { label: labelOf(first, last), first, last, days: Array.from({ length }, (_, index) => dayAt(index)) };
+  };
+}
+
+function remembered(open: Open): Open {
+  const known = new Map<string, Window>();
+  return (first, last) => {
+    const dates = `${first} ${last}`;
+    const window = known.get(dates) ?? open(first, last);
+    known.set(dates, window);
+    return window;
+  };
 }
 
 /** Opens windows of some days that end on the eve of one: what a picking looks back on. */
