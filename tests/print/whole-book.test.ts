@@ -62,7 +62,21 @@ describe.each(FOLDERS)('the whole book of %s', (folder) => {
       expect(rule).toContain(`"${wordsOf(foot)}"`);
       expect(attributeOf(sections[index] as Element, 'style')).toBe(`page: ${name}`);
     }
-    expect(rules.split('@page ').length - 1).toBe(bound.length);
+    const own = rules.split('@page ').filter((text) => text.trim() !== '' && !text.startsWith('book {'));
+    expect(own).toHaveLength(bound.length);
+  });
+
+  test('runs on under one foot when it is asked to, each title a goal of its own', async () => {
+    const made = await madeBook(folder);
+    const leaves = leavesOf(made.book.pages, htmlOf(made), 'running-on');
+    expect(leaves.length).toBeGreaterThan(5);
+    for (const { name, section, pageRule } of leaves) {
+      expect(attributeOf(section, 'style')).toBe('page: book');
+      expect(attributeOf(section, 'id')).toBeNull();
+      expect(attributeOf(theElement(section, 'h1'), 'id')).toBe(name);
+      expect(pageRule).toMatch(/@page book \{ @bottom-left \{ content: "[^"]*records to[^"]*"/);
+      expect(pageRule).not.toMatch(/@page book[^}]* page [0-9a-f]{4}/);
+    }
   });
 });
 
