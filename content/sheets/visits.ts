@@ -34,7 +34,7 @@ export function visits(facts: Facts): BlankSheet {
     rule: 'One line a fruit: circle what you see and hear, then your call, before anybody cuts it. A line through the cell means that nobody looked.',
     columns,
     known: growing.map((id) => [id]),
-    rows_a_sheet: landscape ? 8 : 14,
+    rows_a_sheet: landscape ? 8 : 12,
     tall: true,
     landscape,
     cautions: ['stings'],
