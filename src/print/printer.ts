@@ -23,6 +23,8 @@ const FLAGS = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  // Small machines and containers share too little memory for a long book.
+  '--disable-dev-shm-usage',
   '--font-render-hinting=none',
   '--host-resolver-rules=MAP * ~NOTFOUND',
 ];
@@ -37,7 +39,8 @@ const TYPES: Readonly<Record<string, string>> = {
 
 /**
  * A Chromium that reads files from memory, runs no script and reaches nothing else.
- * Throws a Refusal `print-package-missing` or `chromium-failed`, before anything has taken time.
+ * Throws a Refusal `print-package-missing` or `chromium-failed`, before anything has taken time; printing throws
+ * `chromium-failed` when the browser gives up.
  */
 export async function openPrinter(chromiumPath: string): Promise<Printer> {
   await loadPdfLib();
@@ -54,27 +57,29 @@ async function launch(executablePath: string): Promise<Browser> {
     // Chromium refuses to sandbox the super-user.
     return await chromium.launch({ executablePath, args: FLAGS, chromiumSandbox: process.getuid?.() !== 0 });
   } catch (error) {
-    const [first] = (error as Error).message.split('\n');
-    throw new Refusal(
-      'chromium-failed',
-      `${executablePath} did not start: ${first}`,
-      'Name another one with CHROMIUM_PATH, or print the website from any browser.',
-      error,
-    );
+    const hint = 'Name another one with CHROMIUM_PATH, or print the website from any browser.';
+    throw failed(`${executablePath} did not start`, hint, error);
   }
 }
 
+function failed(what: string, hint: string, error: unknown): Refusal {
+  const [first] = (error as Error).message.split('\n');
+  return new Refusal('chromium-failed', `${what}: ${first}`, hint, error);
+}
+
 async function printOne(browser: Browser, files: Files, place: string): Promise<Uint8Array> {
-  const context = await browser.newContext({ javaScriptEnabled: false, serviceWorkers: 'block' });
   try {
+    const context = await browser.newContext({ javaScriptEnabled: false, serviceWorkers: 'block' });
     context.setDefaultTimeout(LONGEST_MS);
     await context.route('**/*', (route) => answer(route, files));
     const page = await context.newPage();
     await page.emulateMedia({ media: 'print' });
     await page.goto(`${ORIGIN}${place}`);
-    return await toPdf(page);
-  } finally {
+    const pdf = await toPdf(page);
     await context.close();
+    return pdf;
+  } catch (error) {
+    throw failed(`the browser stopped while it printed ${place}`, 'Try again, with fewer other programs open.', error);
   }
 }
 

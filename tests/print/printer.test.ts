@@ -67,4 +67,16 @@ describe.skipIf(path === null)('the printer', () => {
     },
     LONG,
   );
+
+  test(
+    'says so when the browser is gone',
+    async () => {
+      const gone = await openPrinter(path ?? '');
+      await gone.close();
+      await expect(gone.print('<!doctype html><title>T</title>', 'a.html', new Map())).rejects.toMatchObject({
+        code: 'chromium-failed',
+      });
+    },
+    LONG,
+  );
 });
