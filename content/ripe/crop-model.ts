@@ -1,9 +1,11 @@
 import type { Card, CardRow, SeedPair } from '../../src/book/card.ts';
 import type { Facts } from '../../src/book/chapter.ts';
 import { type SeedRow, seedRow } from '../../src/book/seed-row.ts';
+import { sourceOf } from '../../src/book/source-of.ts';
 import type { Figure } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import { inLanguage } from '../../src/garden/in-language.ts';
+import { type SeasonSpan, seasonSpan } from '../../src/garden/season-span.ts';
 import type { CropRipeness } from '../../src/ledger/ripeness/crop-ripeness.ts';
 import { ENOUGH, type Evidence } from '../../src/ledger/ripeness/evidence.ts';
 import { LOOK_HOLDS_DAYS } from '../../src/ledger/ripeness/judged-fruit.ts';
@@ -32,8 +34,8 @@ export interface CropModel {
     readonly seeds: SeedRow | null;
     readonly capped: boolean;
   };
-  /** Labels of the first and the last season with a judged fruit; null before the first. */
-  readonly seasons: { readonly first: string; readonly last: string } | null;
+  /** Of the seasons with a judged fruit; null before the first. */
+  readonly seasons: SeasonSpan | null;
 }
 
 /** A sign with what the cuts say of it and where it comes from. */
@@ -47,7 +49,6 @@ export function cropModel(facts: Facts, found: CropRipeness): CropModel {
   const { crop, judged, base, ticks, seasons } = found;
   const { locale } = facts.garden.about;
   const lines = [...daysLine(found), ...signLines(facts, found)];
-  const [first, last] = [seasons[0]?.label, seasons.at(-1)?.label];
   return {
     names: cropNames(crop, locale),
     eaten: crop.eaten ?? 'ripe',
@@ -62,7 +63,7 @@ export function cropModel(facts: Facts, found: CropRipeness): CropModel {
     cites: citesOf(facts, found),
     told: lines.some(({ seeds }) => seeds !== null),
     ticks: { needed: ticks.needed, ripe: ticks.ripe, seeds: seedsOf(ticks.ripe), capped: ticks.is_capped },
-    seasons: first && last ? { first, last } : null,
+    seasons: seasonSpan(seasons),
   };
 }
 
@@ -90,7 +91,7 @@ function signLines({ garden }: Facts, { signs }: CropRipeness): SignLine[] {
 
 function citesOf({ reference }: Facts, { crop, signs }: CropRipeness): string[] {
   const ids = [...(crop.ripe_days?.sources ?? []), ...signs.flatMap(({ sign }) => sign.sources)];
-  return [...new Set(ids)].map((id) => reference.sources.find((source) => source.id === id)?.cite ?? id);
+  return [...new Set(ids)].map((id) => sourceOf(reference, id).cite);
 }
 
 const seedsOf = ({ value }: Figure): SeedRow | null => (value === null ? null : seedRow(value));

@@ -1,6 +1,7 @@
 import type { Format } from '../format.ts';
 import type { CautionRecord } from '../records/caution.ts';
 import type { Reference } from './chapter.ts';
+import { sourceOf } from './source-of.ts';
 
 /** A caution with the words of its sources, as pages print it. */
 export interface CitedCaution extends CautionRecord {
@@ -12,8 +13,8 @@ export interface CitedCaution extends CautionRecord {
 /** `{5 c}` in the text of a caution is that many degrees, printed in the garden's units. */
 const DEGREES = /\{(\d+) c\}/g;
 
-export function citedCaution(caution: CautionRecord, { sources }: Reference, format: Format): CitedCaution {
-  const cited = caution.sources.map((id) => sources.find((source) => source.id === id) ?? { cite: id, short: null });
+export function citedCaution(caution: CautionRecord, reference: Reference, format: Format): CitedCaution {
+  const cited = caution.sources.map((id) => sourceOf(reference, id));
   return {
     ...caution,
     says: caution.says.replace(DEGREES, (_token, degrees: string) => wholeDegrees(Number(degrees), format)),

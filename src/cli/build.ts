@@ -1,18 +1,19 @@
-import { createHash } from 'node:crypto';
-import { join, relative, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { type Day, dayFromNumber, daysBetween } from '../day.ts';
 import { openKept } from '../disk/kept-folder.ts';
 import { withLock } from '../disk/lock.ts';
-import { publishFolder } from '../disk/output-folder.ts';
+import { sha256 } from '../disk/output/manifest.ts';
 import { programMark } from '../disk/program-mark.ts';
 import type { FolderContents } from '../disk/read-folder.ts';
-import { standingSite } from '../disk/standing-site.ts';
+import { siteMark, standingSite } from '../disk/standing-site.ts';
 import { isWritable } from '../disk/writable.ts';
 import type { Garden } from '../garden/garden.ts';
 import type { Kept } from '../kept.ts';
 import type { Problem } from '../reading/problem.ts';
 import { type LoadedGarden, linkFiles, readGardenFolder, textOf } from './load-garden.ts';
-import { countLine, countProblems, problemReport } from './report.ts';
+import { publish } from './publish.ts';
+import { tellProblems } from './report.ts';
+import { createSay, place, type Say } from './say.ts';
 
 export interface BuildOptions {
   readonly out: string | null;
@@ -26,7 +27,7 @@ const MS_PER_DAY = 86_400_000;
 
 /** Makes the handbook of the garden in a folder. Records with errors leave the last handbook as it was. */
 export async function build(folder: string, options: BuildOptions): Promise<void> {
-  const say = options.quiet ? () => {} : (line: string): void => void process.stderr.write(`${line}\n`);
+  const say = createSay(options.quiet);
   const state = join(folder, '.groundspot');
   const target = resolve(options.out ?? join(folder, 'site'));
   const kept = openKept(join(state, 'kept'), programMark());
@@ -34,13 +35,16 @@ export async function build(folder: string, options: BuildOptions): Promise<void
   const inputs = inputsOf(contents, target, options);
   say(`read     ${contents.files.length} files of ${place(folder)}`);
   const last = kept.find('builds', inputs) as LastBuild | undefined;
-  const stands = last !== undefined && last.site === standingSite(target);
+  const stands = last !== undefined && last.site !== null && last.site === standingSite(target);
   const loaded = stands ? null : linkFiles(contents, kept);
   const problems = loaded?.problems ?? last?.problems ?? [];
-  const count = countProblems(problems);
-  if (count.errors > 0 || !options.quiet)
-    process.stderr.write(problemReport(problems, folder, (path) => textOf(contents.files, path)));
-  say(`checked  ${countLine(count, contents.files.length).trim()}`);
+  const read = {
+    folder,
+    problems,
+    textOf: (path: string) => textOf(contents.files, path),
+    files: contents.files.length,
+  };
+  const count = tellProblems(read, options.quiet, say);
   if (loaded === null)
     return say(`stands   the handbook is made from these records: open ${place(join(target, 'index.html'))}`);
   if (count.errors > 0 || !loaded.garden) {
@@ -51,7 +55,7 @@ export async function build(folder: string, options: BuildOptions): Promise<void
   const { garden } = loaded;
   await lockedIfWritable(state, async () => {
     await make({ loaded, garden, target, kept, say, folder, ...options });
-    kept.keep('builds', inputs, { site: standingSite(target), problems } satisfies LastBuild);
+    kept.keep('builds', inputs, { site: siteMark(target), problems } satisfies LastBuild);
     kept.save();
   });
 }
@@ -65,9 +69,7 @@ interface LastBuild {
 
 /** All that decides what is built, but for the program itself. */
 const inputsOf = ({ files, refused }: FolderContents, target: string, { today, version }: BuildOptions): string =>
-  JSON.stringify([target, today, version, refused, files.map(({ path, bytes }) => [path, hashOf(bytes)])]);
-
-const hashOf = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+  JSON.stringify([target, today, version, refused, files.map(({ path, bytes }) => [path, sha256(bytes)])]);
 
 interface Desk extends BuildOptions {
   readonly loaded: LoadedGarden;
@@ -75,7 +77,7 @@ interface Desk extends BuildOptions {
   readonly folder: string;
   readonly target: string;
   readonly kept: Kept;
-  readonly say: (line: string) => void;
+  readonly say: Say;
 }
 
 async function make({ loaded, garden, folder, target, kept, say, today, version }: Desk): Promise<void> {
@@ -87,10 +89,7 @@ async function make({ loaded, garden, folder, target, kept, say, today, version 
   const { createDraw } = await import('../site/draw.ts');
   const files = await siteOf(book, createDraw(kept), version);
   say(`set      ${book.pages.reduce((sum, { charts }) => sum + charts.length, 0)} charts, ${files.size} files`);
-  const { leftover } = publishFolder(target, files, { keep: [resolve(folder)] });
-  if (leftover)
-    process.stderr.write(`kept     ${place(leftover)} could not be tidied away; look into it before you delete it\n`);
-  say(`written  open ${place(join(target, 'index.html'))}`);
+  publish({ folder, target, files, first: 'index.html' }, say);
 }
 
 /** A garden that cannot be written, such as one on a medium, needs no lock: nobody else can work on it either. */
@@ -103,5 +102,3 @@ function dayLine(today: Day | null, isWanted: boolean): string {
   const behind = daysBetween(today, dayFromNumber(Math.floor(Date.now() / MS_PER_DAY)));
   return `as of ${today}${behind > BEHIND_DAYS ? `, ${isWanted ? '' : 'the last record, '}${behind} days ago` : ''}`;
 }
-
-const place = (path: string): string => relative(process.cwd(), path) || '.';

@@ -1,9 +1,8 @@
 import { readFileSync } from 'node:fs';
-import { join, relative, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import type { Day } from '../day.ts';
 import { openKept } from '../disk/kept-folder.ts';
 import { withLock } from '../disk/lock.ts';
-import { publishFolder } from '../disk/output-folder.ts';
 import { packageRoot } from '../disk/package-root.ts';
 import { programMark } from '../disk/program-mark.ts';
 import type { Garden } from '../garden/garden.ts';
@@ -11,7 +10,9 @@ import type { Kept } from '../kept.ts';
 import type { Print } from '../print/printer.ts';
 import { type LoadedGarden, loadGarden } from './load-garden.ts';
 import { bookOf, siteOf } from './make-book.ts';
-import { countLine, countProblems, problemReport } from './report.ts';
+import { publish } from './publish.ts';
+import { tellProblems } from './report.ts';
+import { createSay, place, type Say } from './say.ts';
 
 export interface PrintOptions {
   readonly out: string | null;
@@ -22,8 +23,6 @@ export interface PrintOptions {
   readonly version: string;
 }
 
-type Say = (line: string) => void;
-
 /**
  * Prints the handbook, its sheets and its cards of the garden in a folder, each to a PDF. Records with errors leave
  * the last papers as they were. Throws a Refusal `no-chromium`, `print-package-missing` or `chromium-failed`.
@@ -31,14 +30,12 @@ type Say = (line: string) => void;
 export async function print(folder: string, options: PrintOptions): Promise<void> {
   const { chromiumPath, thisMachine } = await import('../print/chromium-path.ts');
   const chromium = chromiumPath(thisMachine());
-  const say: Say = options.quiet ? () => {} : (line) => void process.stderr.write(`${line}\n`);
+  const say = createSay(options.quiet);
   // What the last build kept is taken; a print keeps nothing of its own.
   const kept = openKept(join(folder, '.groundspot', 'kept'), programMark());
   const loaded = loadGarden(folder, kept);
   say(`read     ${loaded.files} files of ${place(folder)}`);
-  const count = countProblems(loaded.problems);
-  if (count.errors > 0 || !options.quiet) process.stderr.write(problemReport(loaded.problems, folder, loaded.textOf));
-  say(`checked  ${countLine(count, loaded.files).trim()}`);
+  const count = tellProblems({ folder, ...loaded }, options.quiet, say);
   if (count.errors > 0 || !loaded.garden) {
     say('stopped  nothing was printed; the last papers stand');
     process.exitCode = 1;
@@ -47,11 +44,8 @@ export async function print(folder: string, options: PrintOptions): Promise<void
   const target = resolve(options.out ?? join(folder, 'print'));
   const garden = onPaper(loaded.garden, options.paper);
   await withLock(join(folder, '.groundspot'), async () => {
-    const papers = await papersOf(loaded, garden, { chromium, say, kept, ...options });
-    const { leftover } = publishFolder(target, papers, { keep: [resolve(folder)] });
-    if (leftover)
-      process.stderr.write(`kept     ${place(leftover)} could not be tidied away; look into it before you delete it\n`);
-    say(`written  open ${place(join(target, 'handbook.pdf'))}`);
+    const files = await papersOf(loaded, garden, { chromium, say, kept, ...options });
+    publish({ folder, target, files, first: 'handbook.pdf' }, say);
   });
 }
 
@@ -95,5 +89,3 @@ async function printedBy(
   }
   return papers;
 }
-
-const place = (path: string): string => relative(process.cwd(), path) || '.';

@@ -2,6 +2,7 @@ import { join, relative } from 'node:path';
 import picocolors from 'picocolors';
 import { codeFrame, harmless } from '../reading/code-frame.ts';
 import type { Problem } from '../reading/problem.ts';
+import type { Say } from './say.ts';
 
 /** Frames shown for so many problems; the others still get their line. */
 const MOST_FRAMES = 40;
@@ -21,6 +22,22 @@ export function problemReport(problems: readonly Problem[], folder: string, text
   return problems
     .map((problem, index) => onePiece(problem, folder, index < MOST_FRAMES ? textOf(problem.file) : ''))
     .join('');
+}
+
+export interface Checked {
+  readonly folder: string;
+  readonly problems: readonly Problem[];
+  readonly textOf: (path: string) => string;
+  /** How many files were read. */
+  readonly files: number;
+}
+
+/** What a verb that makes something says of the records first: warnings unless it is to be quiet, errors always. */
+export function tellProblems({ folder, problems, textOf, files }: Checked, quiet: boolean, say: Say): Count {
+  const count = countProblems(problems);
+  if (count.errors > 0 || !quiet) process.stderr.write(problemReport(problems, folder, textOf));
+  say(`checked  ${countLine(count, files).trim()}`);
+  return count;
 }
 
 function onePiece(problem: Problem, folder: string, text: string): string {

@@ -1,8 +1,8 @@
-import { createHash } from 'node:crypto';
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Kept } from '../kept.ts';
 import { writeAtomic } from './atomic-file.ts';
+import { sha256 } from './output/manifest.ts';
 import { isPlainData } from './plain-data.ts';
 import { Refusal } from './refusal.ts';
 import { systemCode } from './system-error.ts';
@@ -71,8 +71,6 @@ export function openKept(folder: string, mark: string): KeptFolder {
     },
   };
 }
-
-const sha256 = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex');
 
 /** False for a text that is not as it was written. */
 function isRead(value: Value): boolean {

@@ -1,7 +1,9 @@
 import type { Browser, Page, Route } from 'playwright-core';
 import { Refusal } from '../disk/refusal.ts';
+import { mediaType } from '../site/media-type.ts';
 import { loadPdfLib } from './load-pdf-lib.ts';
 import { optionalPackage } from './optional-package.ts';
+import { QUIET_FLAGS } from './quiet-flags.ts';
 
 type Files = ReadonlyMap<string, string | Uint8Array>;
 
@@ -17,25 +19,12 @@ export interface Printer {
 const ORIGIN = 'http://handbook.invalid/';
 const LONGEST_MS = 300_000;
 const FLAGS = [
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
+  ...QUIET_FLAGS,
   // Small machines and containers share too little memory for a long book.
   '--disable-dev-shm-usage',
   '--font-render-hinting=none',
   '--host-resolver-rules=MAP * ~NOTFOUND',
 ];
-
-const TYPES: Readonly<Record<string, string>> = {
-  html: 'text/html; charset=utf-8',
-  css: 'text/css; charset=utf-8',
-  svg: 'image/svg+xml',
-  png: 'image/png',
-  woff2: 'font/woff2',
-};
 
 /**
  * A Chromium that reads files from memory, runs no script and reaches nothing else.
@@ -93,6 +82,8 @@ function answer(route: Route, files: Files): Promise<void> {
   const { origin, pathname } = new URL(route.request().url());
   const body = `${origin}/` === ORIGIN ? files.get(decodeURIComponent(pathname.slice(1))) : undefined;
   if (body === undefined) return route.abort();
-  const contentType = TYPES[pathname.split('.').at(-1) ?? ''] ?? 'application/octet-stream';
-  return route.fulfill({ body: typeof body === 'string' ? body : Buffer.from(body), contentType });
+  return route.fulfill({
+    body: typeof body === 'string' ? body : Buffer.from(body),
+    contentType: mediaType(pathname),
+  });
 }

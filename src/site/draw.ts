@@ -9,7 +9,7 @@ export type Draw = (chart: Chart) => Promise<string>;
 export type Drawing = (spec: Chart['spec'], key: string) => Promise<string>;
 
 /** Loads the drawing library, which takes longer than a chart, only when one has to be drawn. */
-const withVega: Drawing = async (spec, key) => (await import('./drawing.ts')).drawSvg(spec, key);
+const withVega: Drawing = async (spec, key) => (await import('./chart-svg.ts')).drawSvg(spec, key);
 
 /** A drawer that draws a spec once: what is kept of the same spec is taken, in memory alone unless `kept` reaches further. */
 export function createDraw(kept: Kept = keptInMemory(), drawing: Drawing = withVega): Draw {

@@ -5,8 +5,8 @@ import { loadGarden } from '../../src/cli/load-garden.ts';
 import { bookOf, siteOf } from '../../src/cli/make-book.ts';
 import { openKept } from '../../src/disk/kept-folder.ts';
 import { type Kept, NOTHING_KEPT } from '../../src/kept.ts';
+import { drawSvg } from '../../src/site/chart-svg.ts';
 import { createDraw } from '../../src/site/draw.ts';
-import { drawSvg } from '../../src/site/drawing.ts';
 import { scratch } from '../disk/scratch.ts';
 
 const GARDEN = 'data/garden';

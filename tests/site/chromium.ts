@@ -1,24 +1,16 @@
-import { existsSync } from 'node:fs';
-import { delimiter, join } from 'node:path';
 import { type Browser, chromium } from 'playwright-core';
+import { Refusal } from '../../src/disk/refusal.ts';
+import { chromiumPath, thisMachine } from '../../src/print/chromium-path.ts';
+import { QUIET_FLAGS } from '../../src/print/quiet-flags.ts';
 
-const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
-const FLAGS = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
-
-/** A Chromium on this machine, or null: CHROMIUM_PATH first, then the path. */
+/** A Chromium on this machine, found as printing finds it, or null. */
 export function findChromium(): string | null {
-  const named = process.env.CHROMIUM_PATH;
-  if (named) return existsSync(named) ? named : null;
-  const folders = (process.env.PATH ?? '').split(delimiter);
-  return folders.flatMap((folder) => NAMES.map((name) => join(folder, name))).find((path) => existsSync(path)) ?? null;
+  try {
+    return chromiumPath(thisMachine());
+  } catch (error) {
+    if (error instanceof Refusal) return null;
+    throw error;
+  }
 }
 
 /**
@@ -33,4 +25,5 @@ export function chromiumOrSay(leftOut: string): string | null {
   return found;
 }
 
-export const openChromium = (path: string): Promise<Browser> => chromium.launch({ executablePath: path, args: FLAGS });
+export const openChromium = (path: string): Promise<Browser> =>
+  chromium.launch({ executablePath: path, args: ['--no-sandbox', ...QUIET_FLAGS] });

@@ -14,7 +14,7 @@ const LINE = /^([0-9a-f]{64}) {2}(.+)$/;
 /** Relative path → sha256 of its bytes as 64 hex digits. */
 export type Manifest = ReadonlyMap<string, string>;
 
-export const sha256 = (bytes: Uint8Array): string => createHash('sha256').update(bytes).digest('hex');
+export const sha256 = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex');
 
 export const manifestOf = (files: ReadonlyMap<string, Uint8Array>): Manifest =>
   new Map([...files].map(([path, bytes]) => [path, sha256(bytes)]));

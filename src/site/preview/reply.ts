@@ -1,5 +1,5 @@
 import type { IncomingHttpHeaders } from 'node:http';
-import { mediaType } from './media-type.ts';
+import { mediaType } from '../media-type.ts';
 import { askedFor, placeOf } from './place.ts';
 import { previewPage } from './preview-page.ts';
 import { RELOAD_SCRIPT } from './reload-script.ts';
