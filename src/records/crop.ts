@@ -1,10 +1,19 @@
 import { z } from 'zod';
-import { cropSignSchema, ripeDaysSchema } from './crop-sign.ts';
 import { amount } from './field/amount.ts';
 import { choice, yesNo } from './field/choice.ts';
 import { id, reference } from './field/id.ts';
 import { record } from './field/record.ts';
 import { note, text } from './field/text.ts';
+import { feedingTraitSchema } from './trait/feeding.ts';
+import { floweringTraitSchema } from './trait/flowering.ts';
+import { keepingTraitSchema } from './trait/keeping.ts';
+import { roomTraitSchema } from './trait/room.ts';
+import { seasonTraitSchema } from './trait/season.ts';
+import { seedTraitSchema } from './trait/seed.ts';
+import { cropSignSchema, ripeDaysSchema } from './trait/sign.ts';
+import { sowingTraitSchema } from './trait/sowing.ts';
+import { troubleSchema } from './trait/trouble.ts';
+import { waterTraitSchema } from './trait/water.ts';
 
 const bound = amount({ min: 0, max: 1_000_000, about: false });
 
@@ -44,6 +53,15 @@ export const cropSchema = record({
     .meta({ title: 'Signs', description: 'In the order of looking; how it parts stands last.' }),
   too_late: z.record(z.string(), text('Signs of too late', 90)).optional().meta({ title: 'Too late, by language' }),
   heat: heatSchema.optional().meta({ title: 'Heat' }),
+  sowing: sowingTraitSchema.optional().meta({ title: 'Sowing' }),
+  room: roomTraitSchema.optional().meta({ title: 'Room' }),
+  season: seasonTraitSchema.optional().meta({ title: 'Season' }),
+  water: waterTraitSchema.optional().meta({ title: 'Water' }),
+  feeding: feedingTraitSchema.optional().meta({ title: 'Feeding' }),
+  flowering: floweringTraitSchema.optional().meta({ title: 'Flowering' }),
+  troubles: z.array(troubleSchema).optional().meta({ title: 'Troubles' }),
+  keeping: keepingTraitSchema.optional().meta({ title: 'Keeping' }),
+  seed: seedTraitSchema.optional().meta({ title: 'Seed' }),
   bounds: boundsSchema.optional().meta({ title: 'Plausibility bounds' }),
   note,
 });

@@ -1,7 +1,7 @@
 import { type Figure, happened } from '../../figure.ts';
 import { cropsOf } from '../../garden/crops-of.ts';
 import type { Crop, Garden, Season } from '../../garden/garden.ts';
-import type { CropSignRecord } from '../../records/crop-sign.ts';
+import type { CropSignRecord } from '../../records/trait/sign.ts';
 import type { Bases } from '../bases.ts';
 import { type Evidence, evidenceOf, tooFew } from './evidence.ts';
 import { type JudgedFruit, judgedFruits } from './judged-fruit.ts';

@@ -1,5 +1,5 @@
-import type { CropSignRecord } from '../../records/crop-sign.ts';
 import { SIGN_KEYS } from '../../records/sign.ts';
+import type { CropSignRecord } from '../../records/trait/sign.ts';
 import type { JudgedFruit } from './judged-fruit.ts';
 
 /** Whether a fruit showed something; null where nobody looked, or the records do not tell it. */

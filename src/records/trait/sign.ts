@@ -1,10 +1,10 @@
 import { z } from 'zod';
-import { amount } from './field/amount.ts';
-import { coded, yesNo } from './field/choice.ts';
-import { id, reference } from './field/id.ts';
-import { record } from './field/record.ts';
-import { text } from './field/text.ts';
-import { PARTED, SIGNS } from './sign.ts';
+import { amount } from '../field/amount.ts';
+import { coded, yesNo } from '../field/choice.ts';
+import { id, reference } from '../field/id.ts';
+import { record } from '../field/record.ts';
+import { text } from '../field/text.ts';
+import { PARTED, SIGNS } from '../sign.ts';
 
 /** The steps that count as the sign showing, by the field that tells them. */
 const shownSchema = record({
