@@ -19,7 +19,8 @@ export const DIMENSIONS = {
   rain: { si: 'mm', suffixes: { mm: exact(1), in: exact(25.4) } },
   temperature: { si: 'c', suffixes: { c: exact(1), f: exact(1 / 1.8, -32) } },
   area: { si: 'm2', suffixes: { m2: exact(1), ft2: exact(0.09290304) } },
-  girth: { si: 'cm', suffixes: { cm: exact(1), in: exact(2.54) } },
+  volume: { si: 'l', suffixes: { l: exact(1), gal: exact(3.785411784) } },
+  length: { si: 'cm', suffixes: { cm: exact(1), in: exact(2.54) } },
   height: { si: 'm', suffixes: { m: exact(1), ft: exact(0.3048) } },
 } as const satisfies Record<string, { si: string; suffixes: Record<string, Unit> }>;
 

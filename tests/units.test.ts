@@ -6,7 +6,8 @@ import { DIMENSIONS, type Dimension, fromSi, toSi } from '../src/units.ts';
 const EXACT: readonly [Dimension, string, number, number][] = [
   ['mass', 'lb', 1, 0.45359237],
   ['rain', 'in', 1, 25.4],
-  ['girth', 'in', 1, 2.54],
+  ['length', 'in', 1, 2.54],
+  ['volume', 'gal', 1, 3.785411784],
   ['area', 'ft2', 1, 0.09290304],
   ['height', 'ft', 1, 0.3048],
   // Fixed points of the two scales: ice, steam, and where they meet.

@@ -1,5 +1,6 @@
 import type { Dated } from '../dated.ts';
 import type { Day } from '../day.ts';
+import { eventsWhere } from './event.ts';
 import type { Fruit, Garden, Picking, Planting, Season, Station } from './garden.ts';
 
 /**
@@ -31,6 +32,7 @@ function seasonAsOf(season: Season, today: Day): Season {
       .filter(({ planted_on }) => isKnown(planted_on.last, today))
       .map((planting) => plantingAsOf(planting, today)),
     visits: season.visits.filter((visit) => isKnown(visit.recorded_on ?? visit.visited_on, today)),
+    events: eventsWhere(season.events, (event, day) => isKnown(knownOn(day, event), today)),
   };
 }
 

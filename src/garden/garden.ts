@@ -2,15 +2,15 @@ import type { Day } from '../day.ts';
 import type { CropRecord } from '../records/crop.ts';
 import type { FruitRecord } from '../records/fruit.ts';
 import type { GardenRecord, SpotRecord } from '../records/garden.ts';
+import type { LotRecord } from '../records/lot.ts';
 import type { PersonRecord } from '../records/person.ts';
 import type { PickingRecord } from '../records/picking.ts';
 import type { PlantingRecord } from '../records/planting.ts';
 import type { VarietyRecord } from '../records/variety.ts';
 import type { VisitRecord } from '../records/visit.ts';
 import type { WeatherDayRecord } from '../records/weather-day.ts';
-
-/** A record with the key other parts of the book name it by, for instance `fruits/2025/F12`. */
-export type Keyed<T> = T & { readonly key: string };
+import type { Events } from './event.ts';
+import type { Keyed } from './keyed.ts';
 
 export type Crop = CropRecord;
 export type Person = PersonRecord;
@@ -18,6 +18,7 @@ export type Fruit = Keyed<FruitRecord>;
 export type Picking = Keyed<PickingRecord>;
 export type Visit = Keyed<VisitRecord>;
 export type WeatherDay = Keyed<WeatherDayRecord>;
+export type Lot = Keyed<LotRecord>;
 export type Variety = Omit<VarietyRecord, 'crop'> & { readonly crop: Crop };
 
 export type Spot = SpotRecord & {
@@ -42,6 +43,7 @@ export interface Season {
   readonly plantings: readonly Planting[];
   /** By day, then id. */
   readonly visits: readonly Visit[];
+  readonly events: Events;
 }
 
 export interface Station {
@@ -58,6 +60,8 @@ export interface Garden {
   readonly crops: ReadonlyMap<string, Crop>;
   /** In the alphabet's order of their names. */
   readonly varieties: readonly Variety[];
+  /** Seed lots, by id. */
+  readonly lots: readonly Lot[];
   readonly spots: readonly Spot[];
   /** By their first day. */
   readonly seasons: readonly Season[];

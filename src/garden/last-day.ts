@@ -1,6 +1,7 @@
 import type { Dated } from '../dated.ts';
 import type { Day } from '../day.ts';
 import { knownOn } from './as-of.ts';
+import { allEvents } from './event.ts';
 import type { Garden, Season } from './garden.ts';
 
 /** The day of the last event or written date of the garden's records; weather, which runs by itself, is left out. */
@@ -21,7 +22,8 @@ function daysOfSeason(season: Season): (Day | null)[] {
       knownOn(end?.ended_on ?? null, end),
     ]),
   ]);
-  return [...ofPlantings, ...season.visits.map((visit) => visit.recorded_on ?? visit.visited_on)];
+  const ofEvents = allEvents(season.events).map(({ event, day }) => knownOn(day, event));
+  return [...ofPlantings, ...ofEvents, ...season.visits.map((visit) => visit.recorded_on ?? visit.visited_on)];
 }
 
 const lastOf = (date: Dated | null): Day | null => date?.last ?? null;

@@ -13,6 +13,8 @@ import { checkBlocks, checkPicking, checkPickingTwice, checkPlanting, checkRepla
 import { checkVisit } from './check-visit.ts';
 import type { Fruit, Picking, Planting, Season, Visit } from './garden.ts';
 import { type Index, indexById, lookUp } from './index-by-id.ts';
+import { linkEvents } from './link-events.ts';
+import type { Lots } from './link-lots.ts';
 import type { Places } from './link-places.ts';
 import type { Varieties } from './link-varieties.ts';
 
@@ -31,12 +33,20 @@ export function linkSeason(
   of: Listings,
   places: Places,
   varieties: Varieties,
+  lots: Lots,
 ): LinkedSeason {
   const plantings = indexById<PlantingRecord>(of('plantings'), 'planting');
   const fruits = indexById<FruitRecord>(of('fruits'), 'fruit');
   const visits = indexById(of('visits'), 'visit');
   const pickingEntries = of('pickings').flatMap(({ entries }) => entries);
   const ofPlantings = indexedIds(pickingEntries);
+  const diary = linkEvents(slug, season, of, {
+    planting: plantings.index,
+    fruit: fruits.index,
+    spot: places.index,
+    variety: varieties.index,
+    lot: lots.index,
+  });
   const problems = [
     ...plantings.problems,
     ...fruits.problems,
@@ -45,6 +55,7 @@ export function linkSeason(
     ...checkPlantings(plantings.index, season, places, varieties),
     ...checkHarvest([...fruits.index.byId.values()], pickingEntries, plantings.index, season, varieties),
     ...[...visits.index.byId.values()].flatMap((entry) => checkVisit(entry, fruits.index, season)),
+    ...diary.problems,
   ];
   const linked = sortedById(plantings.index).flatMap(
     (record) => linkPlanting(slug, record, sortedById(fruits.index), pickingEntries, places, varieties) ?? [],
@@ -59,6 +70,7 @@ export function linkSeason(
       slug,
       plantings: linked,
       visits: visitList.sort((a, b) => (a.visited_on < b.visited_on ? -1 : a.visited_on > b.visited_on ? 1 : 0)),
+      events: diary.events,
     },
     problems: [...problems, ...checkCounts([...plantings.index.byId.values()], linked)],
   };

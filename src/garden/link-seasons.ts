@@ -7,6 +7,7 @@ import type { SeasonRecord } from '../records/season.ts';
 import { checkUnharvested } from './check-unharvested.ts';
 import type { Season } from './garden.ts';
 import { lastDay } from './last-day.ts';
+import type { Lots } from './link-lots.ts';
 import type { Places } from './link-places.ts';
 import { linkSeason } from './link-season.ts';
 import type { Varieties } from './link-varieties.ts';
@@ -17,7 +18,7 @@ interface Seasons {
 }
 
 /** Every season of the garden, by its first day. */
-export function linkSeasons(records: GardenRecords, places: Places, varieties: Varieties): Seasons {
+export function linkSeasons(records: GardenRecords, places: Places, varieties: Varieties, lots: Lots): Seasons {
   const slugs = [
     ...new Set(records.listings.filter(({ file }) => file.startsWith('seasons/')).map(({ part }) => part)),
   ].sort();
@@ -25,7 +26,7 @@ export function linkSeasons(records: GardenRecords, places: Places, varieties: V
     const of = <K extends Kind>(kind: K): Listing<K>[] => listingsOf(records, kind).filter(({ part }) => part === slug);
     const edges = of('season');
     const season = edges[0]?.entries[0] ?? null;
-    const { found, problems } = linkSeason(slug, season?.record ?? null, of, places, varieties);
+    const { found, problems } = linkSeason(slug, season?.record ?? null, of, places, varieties, lots);
     return {
       found,
       season,

@@ -5,6 +5,7 @@ import type { CropRecord } from '../records/crop.ts';
 import { checkConsent } from './check-consent.ts';
 import { checkSettings } from './check-settings.ts';
 import type { Garden } from './garden.ts';
+import { linkLots } from './link-lots.ts';
 import { linkPeople } from './link-people.ts';
 import { linkPlaces } from './link-places.ts';
 import { linkSeasons } from './link-seasons.ts';
@@ -28,7 +29,8 @@ export function linkGarden(records: GardenRecords, crops: readonly CropRecord[])
   const people = linkPeople(listingsOf(records, 'people'));
   const places = linkPlaces(about?.entries[0] ?? null);
   const varieties = linkVarieties(listingsOf(records, 'varieties'), [...crops], listingsOf(records, 'crops'));
-  const seasons = linkSeasons(records, places, varieties);
+  const lots = linkLots(listingsOf(records, 'lots'), varieties);
+  const seasons = linkSeasons(records, places, varieties, lots);
   const stations = linkStations(listingsOf(records, 'weather'), about?.entries[0] ?? null);
   const problems = [
     ...records.problems,
@@ -37,6 +39,7 @@ export function linkGarden(records: GardenRecords, crops: readonly CropRecord[])
     ...checkConsent(records.listings, people),
     ...places.problems,
     ...varieties.problems,
+    ...lots.problems,
     ...seasons.problems,
     ...stations.problems,
     ...checkSettings(about?.entries[0] ?? null),
@@ -46,6 +49,7 @@ export function linkGarden(records: GardenRecords, crops: readonly CropRecord[])
     people: people.people,
     crops: varieties.crops,
     varieties: varieties.varieties,
+    lots: lots.lots,
     spots: places.spots,
     seasons: seasons.seasons,
     stations: stations.stations,

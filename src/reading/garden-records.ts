@@ -15,7 +15,8 @@ export interface RecordFile {
   readonly bytes: Uint8Array;
 }
 
-type RecordOf<K extends Kind> = z.output<(typeof KINDS)[K]['schema']>;
+/** One record of a kind, as read. */
+export type RecordOf<K extends Kind> = z.output<(typeof KINDS)[K]['schema']>;
 
 /** What one file held. */
 export interface Listing<K extends Kind = Kind> {
@@ -127,7 +128,7 @@ function unreadFile(path: string): Problem {
   const near = nearest(name.replace(/\.yml$/, '.yaml'), fileNamesBeside(path));
   const hint = near
     ? `did you mean ${near}?`
-    : 'the book reads garden.yaml, people.yaml, varieties.yaml, crops/, weather/ and seasons/<label>/';
+    : 'the book reads garden.yaml, people.yaml, varieties.yaml, lots.yaml, crops/, weather/ and seasons/<label>/';
   const complaint = { code: 'unread-file', message: 'the book does not read this file', hint };
   return fileProblem(path, { severity: 'warning', ...complaint });
 }

@@ -1,7 +1,17 @@
 import { cautionSchema } from '../records/caution.ts';
 import { cropSchema } from '../records/crop.ts';
+import { feedingSchema } from '../records/event/feeding.ts';
+import { floweringSchema } from '../records/event/flowering.ts';
+import { girthSchema } from '../records/event/girth.ts';
+import { keepingSchema } from '../records/event/keeping.ts';
+import { mulchingSchema } from '../records/event/mulching.ts';
+import { scoutingSchema } from '../records/event/scouting.ts';
+import { shareSchema } from '../records/event/share.ts';
+import { sowingSchema } from '../records/event/sowing.ts';
+import { tastingSchema } from '../records/event/tasting.ts';
 import { fruitSchema } from '../records/fruit.ts';
 import { gardenSchema } from '../records/garden.ts';
+import { lotSchema } from '../records/lot.ts';
 import { methodSchema } from '../records/method.ts';
 import { personSchema } from '../records/person.ts';
 import { pickingSchema } from '../records/picking.ts';
@@ -17,12 +27,22 @@ export const KINDS = {
   garden: { schema: gardenSchema, shape: 'map' },
   people: { schema: personSchema, shape: 'list' },
   varieties: { schema: varietySchema, shape: 'list' },
+  lots: { schema: lotSchema, shape: 'list' },
   crops: { schema: cropSchema, shape: 'map' },
   season: { schema: seasonSchema, shape: 'map' },
   plantings: { schema: plantingSchema, shape: 'list' },
   pickings: { schema: pickingSchema, shape: 'list' },
   fruits: { schema: fruitSchema, shape: 'list' },
   visits: { schema: visitSchema, shape: 'list' },
+  sowings: { schema: sowingSchema, shape: 'list' },
+  mulching: { schema: mulchingSchema, shape: 'list' },
+  feeding: { schema: feedingSchema, shape: 'list' },
+  flowering: { schema: floweringSchema, shape: 'list' },
+  girths: { schema: girthSchema, shape: 'list' },
+  scouting: { schema: scoutingSchema, shape: 'list' },
+  keeping: { schema: keepingSchema, shape: 'list' },
+  shares: { schema: shareSchema, shape: 'list' },
+  tastings: { schema: tastingSchema, shape: 'list' },
   weather: { schema: weatherDaySchema, shape: 'list' },
   sources: { schema: sourceSchema, shape: 'list' },
   cautions: { schema: cautionSchema, shape: 'list' },
@@ -38,9 +58,25 @@ export interface FileKind {
 }
 
 const NAME = '[A-Za-z0-9]+(?:-[A-Za-z0-9]+)*';
-const SEASON_KINDS: readonly Kind[] = ['season', 'plantings', 'pickings', 'fruits', 'visits'];
+const GARDEN_KINDS: readonly Kind[] = ['garden', 'people', 'varieties', 'lots'];
+const SEASON_KINDS: readonly Kind[] = [
+  'season',
+  'plantings',
+  'pickings',
+  'fruits',
+  'visits',
+  'sowings',
+  'mulching',
+  'feeding',
+  'flowering',
+  'girths',
+  'scouting',
+  'keeping',
+  'shares',
+  'tastings',
+];
 const FILES: readonly [RegExp, (match: RegExpExecArray) => FileKind][] = [
-  [/^(garden|people|varieties)\.yaml$/, (match) => ({ kind: match[1] as Kind, part: '' })],
+  [new RegExp(`^(${GARDEN_KINDS.join('|')})\\.yaml$`), (match) => ({ kind: match[1] as Kind, part: '' })],
   [new RegExp(`^crops/(${NAME})\\.yaml$`), (match) => ({ kind: 'crops', part: match[1] ?? '' })],
   [new RegExp(`^weather/(${NAME})\\.(?:csv|yaml)$`), (match) => ({ kind: 'weather', part: match[1] ?? '' })],
   [
@@ -62,5 +98,5 @@ export function kindOfFile(path: string): FileKind | null {
 export function fileNamesBeside(path: string): string[] {
   if (path.startsWith('seasons/')) return SEASON_KINDS.map((kind) => `${kind}.yaml`);
   if (path.includes('/')) return [];
-  return ['garden.yaml', 'people.yaml', 'varieties.yaml'];
+  return GARDEN_KINDS.map((kind) => `${kind}.yaml`);
 }

@@ -26,7 +26,7 @@ const pickSchema = record({
   picked_on: when({ title: 'Picked' }),
   reason: choice(['ripe', 'forecast', 'frost', 'damage', 'season-end', 'other'], { title: 'Why then' }).optional(),
   ...quantity('mass')('mass', { min: 0, max: 400 }, { title: 'Mass' }),
-  ...quantity('girth')('girth', { min: 1, max: 500 }, { title: 'Girth', description: 'String round the middle.' }),
+  ...quantity('length')('girth', { min: 1, max: 500 }, { title: 'Girth', description: 'String round the middle.' }),
   size: choice(['small', 'middling', 'big'], {
     title: 'Size for its kind',
     description: 'For a garden without a scale.',

@@ -79,6 +79,12 @@ const sugarSchema = record({
   tongue_brix: amount({ min: 0.1, max: 5, about: false }).meta({ title: 'What a tongue can tell, °Brix' }).optional(),
 });
 
+/** What a can and a barrow hold here; a blank takes the house's figure. Measure the can once. */
+const measuresSchema = record({
+  ...quantity('volume')('can', { min: 0.5, max: 50 }, { title: 'One can' }),
+  ...quantity('volume')('barrow', { min: 20, max: 300 }, { title: 'One barrow' }),
+});
+
 /** The garden itself: where it lies, how its book is printed, and the places things grow in. One map. */
 export const gardenSchema = record({
   name: text('Name', 80),
@@ -91,6 +97,7 @@ export const gardenSchema = record({
   thresholds: thresholdsSchema.optional(),
   heat_units: heatUnitsSchema.optional(),
   sugar: sugarSchema.optional(),
+  measures: measuresSchema.optional().meta({ title: 'Measures' }),
   beds: z.array(bedSchema).optional().meta({ title: 'Beds' }),
   spots: z.array(spotSchema).meta({ title: 'Spots' }),
   note,
