@@ -23,7 +23,16 @@ export type FigureUnit =
   | 'brix'
   /** A slope of sugar on rain; printed for ten of them. */
   | 'brix_per_mm'
-  | 'of_ten';
+  | 'of_ten'
+  | 'seeds'
+  | 'l'
+  | 'barrows'
+  | 'cans'
+  | 'cm'
+  | 'g_per_m2'
+  | 'mm_per_day'
+  | 'weeks'
+  | 'years';
 
 /** How far a figure may be carried: what happened, another spot of this summer, or a next summer here. */
 export type Reach = 'what-happened' | 'another-spot-this-summer' | 'next-summer-here';

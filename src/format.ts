@@ -41,6 +41,11 @@ const COUNTS = {
   place: whole('place'),
   brix: scaled('°Brix', 1, same),
   of_ten: whole('of ten'),
+  seeds: whole('seeds'),
+  barrows: scaled('barrows', 1, same),
+  cans: whole('cans'),
+  weeks: whole('weeks'),
+  years: whole('years'),
   fruits_per_plant: scaled('fruits a plant', 1, same),
 };
 
@@ -57,6 +62,10 @@ const PRINT_UNITS: Record<UnitSystem, Record<FigureUnit, PrintUnit>> = {
     brix_per_mm: scaled('°Brix for 10\u00a0mm', 2, (value) => 10 * value),
     mean_c: scaled('°C', 1, same),
     c_days: scaled('°C·days', 0, same),
+    l: scaled('litres', 0, same),
+    cm: scaled('cm', 0, same),
+    g_per_m2: scaled('g a m²', 1, same),
+    mm_per_day: scaled('mm a day', 1, same),
   },
   us: {
     ...COUNTS,
@@ -70,6 +79,10 @@ const PRINT_UNITS: Record<UnitSystem, Record<FigureUnit, PrintUnit>> = {
     brix_per_mm: scaled('°Brix an inch', 2, (value) => 25.4 * value),
     mean_c: scaled('°F', 1, (value) => fromSi('temperature', 'f', value)),
     c_days: scaled('°F·days', 0, (value) => fromSi('temperature', 'f', value) - fromSi('temperature', 'f', 0)),
+    l: scaled('gallons', 0, (value) => fromSi('volume', 'gal', value)),
+    cm: scaled('in', 0, (value) => fromSi('length', 'in', value)),
+    g_per_m2: scaled('lb a 100 ft²', 2, (value) => (100 * pounds(value / 1000)) / squareFeet(1)),
+    mm_per_day: scaled('in a day', 2, (value) => fromSi('rain', 'in', value)),
   },
 };
 

@@ -1,4 +1,5 @@
 import type { Day } from '../day.ts';
+import { cropsOf } from '../garden/crops-of.ts';
 import type { Garden } from '../garden/garden.ts';
 import { type Kept, NOTHING_KEPT } from '../kept.ts';
 import { type Bases, createBases } from './bases.ts';
@@ -8,6 +9,7 @@ import { type CropRipeness, cropRipenesses } from './ripeness/crop-ripeness.ts';
 import { type SeasonYield, seasonYield } from './season-yield.ts';
 import { type VarietySeason, varietySeasons } from './variety-season.ts';
 import { type SeasonWeather, seasonWeather } from './weather/season-weather.ts';
+import { type CropYear, cropYear } from './year/crop-year.ts';
 
 /** Everything the pages share, computed once from the garden as known on a day. */
 export interface Ledger {
@@ -24,14 +26,17 @@ export interface Ledger {
   readonly ripeness: readonly CropRipeness[];
   /** By season slug. */
   readonly weather: ReadonlyMap<string, SeasonWeather>;
+  /** By crop, in the order of their ids: the year in outline, for the season that runs or the next. */
+  readonly years: readonly CropYear[];
 }
 
 /** `today` is null before the first season, when there is nothing to compute. Fits are kept by their inputs. */
 export function openLedger(garden: Garden, today: Day | null, kept: Kept = NOTHING_KEPT): Ledger {
   const bases = createBases();
   const ripeness = cropRipenesses(garden, bases);
+  const years = cropsOf(garden.varieties).map((crop) => cropYear(garden, today, crop));
   if (today === null) {
-    return { bases, yields: [], varieties: new Map(), maturity: [], rain: [], ripeness, weather: new Map() };
+    return { bases, yields: [], varieties: new Map(), maturity: [], rain: [], ripeness, weather: new Map(), years };
   }
   const yields = garden.seasons.map((season) => seasonYield(garden, season, today, bases));
   const weather = garden.seasons.flatMap((season) => {
@@ -47,5 +52,6 @@ export function openLedger(garden: Garden, today: Day | null, kept: Kept = NOTHI
     ripeness,
     varieties: new Map(varieties),
     weather: new Map(weather),
+    years,
   };
 }

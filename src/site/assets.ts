@@ -58,6 +58,7 @@ const STYLES = [
   'seeds',
   'tables',
   'charts',
+  'year',
   'cautions',
   'matter',
   'sheets',
