@@ -117,6 +117,8 @@ export interface Format {
   readonly decimal: (value: number, decimals: number) => string;
   /** "7 Aug", the month as a word. */
   readonly day: (value: Day) => string;
+  /** "7 to 12 Aug", "28 Jul to 3 Aug", "7 Aug". */
+  readonly daySpan: (first: Day, last: Day) => string;
   /** "Aug". */
   readonly month: (value: Day) => string;
   /** "7 Aug 2025". */
@@ -166,6 +168,11 @@ export function createFormat(style: Style): Format {
     count: (value) => fixed(style.locale, value, 0),
     decimal: (value, decimals) => fixed(style.locale, value, decimals),
     day,
+    daySpan: (first, last) => {
+      if (first === last) return day(first);
+      if (first.slice(0, 7) !== last.slice(0, 7)) return `${day(first)} to ${day(last)}`;
+      return monthFirst ? `${day(first)} to ${dateOf(last)}` : `${dateOf(first)} to ${day(last)}`;
+    },
     month: monthWord,
     dayYear,
     dated: (value) => datedText(value, dayYear, (month) => `${monthWord(month)} ${yearOf(month)}`),

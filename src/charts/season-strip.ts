@@ -46,7 +46,7 @@ export function seasonStrip(strip: SeasonStrip, format: Format): TopLevelSpec {
     ...(strip.days.some(({ tmin_c, tmax_c }) => tmin_c !== null && tmax_c !== null)
       ? [temperatures(strip, axis, format)]
       : []),
-    ...(strip.days.some(({ rain_mm }) => rain_mm !== null) ? [rain(strip, axis, format)] : []),
+    ...(strip.days.some(({ rain_mm }) => rain_mm !== null) ? [rainPart(strip, axis, format)] : []),
     ...(strip.spans.length > 0 ? [spans(strip, axis)] : []),
   ];
   return {
@@ -57,9 +57,9 @@ export function seasonStrip(strip: SeasonStrip, format: Format): TopLevelSpec {
   } as TopLevelSpec;
 }
 
-type Part = object;
+export type Part = object;
 
-const xOf = (field: string, { domain, values, labelExpr }: DayAxis, shown: boolean) => ({
+export const xOf = (field: string, { domain, values, labelExpr }: DayAxis, shown: boolean) => ({
   field,
   type: 'quantitative' as const,
   scale: { domain: [...domain], nice: false, zero: false },
@@ -125,7 +125,13 @@ function temperatures({ days, ...strip }: SeasonStrip, axis: DayAxis, format: Fo
   };
 }
 
-function rain({ days, labelled_mm }: SeasonStrip, axis: DayAxis, format: Format): Part {
+/** Rain day by day as bars, as wide as asked; soaking days carry their figure. */
+export function rainPart(
+  { days, labelled_mm }: Pick<SeasonStrip, 'days' | 'labelled_mm'>,
+  axis: DayAxis,
+  format: Format,
+  width = WIDTH,
+): Part {
   const rows = days.flatMap(({ rain_mm }, day) =>
     rain_mm === null || rain_mm === 0 ? [] : [{ day, rain_mm, zero: 0 }],
   );
@@ -140,7 +146,7 @@ function rain({ days, labelled_mm }: SeasonStrip, axis: DayAxis, format: Format)
     .filter(({ rain_mm }) => rain_mm >= labelled_mm)
     .map((row) => ({ ...row, label: format.digits(row.rain_mm, 'mm') }));
   return {
-    width: WIDTH,
+    width,
     height: RAIN_PX,
     layer: [
       unreadBands(unread, axis, RAIN_PX),

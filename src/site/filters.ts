@@ -30,6 +30,7 @@ export function createFilters(format: Format, messages: Messages): Filters {
     count: (value: number) => format.count(value),
     decimal: (value: number, decimals: number) => format.decimal(value, decimals),
     day: (value: Day) => format.day(value),
+    day_span: (first: Day, last: Day) => format.daySpan(first, last),
     day_year: (value: Day) => format.dayYear(value),
     dated: (value: Dated) => format.dated(value),
     dated_short: (value: Dated) => format.datedShort(value),

@@ -14,7 +14,7 @@ export interface PlanSeason {
 export function planSeasonOf({ seasons }: Garden, today: Day | null): PlanSeason | null {
   const latest = seasons.at(-1);
   if (!latest || today === null) return null;
-  if (today <= latest.ends_on) return { ...edges(latest), label: latest.label, running: true };
+  if (today < latest.ends_on) return { ...edges(latest), label: latest.label, running: true };
   const [starts_on, ends_on] = [inYears(latest.starts_on, 1), inYears(latest.ends_on, 1)];
   return { label: labelOf(starts_on, ends_on), starts_on, ends_on, running: false };
 }

@@ -1,0 +1,81 @@
+import type { EventKind, Events } from '../../src/garden/event.ts';
+import type { Lot, Season, Variety } from '../../src/garden/garden.ts';
+import { type Entry, entry } from './entry.ts';
+
+/** What a name in an entry is looked up in. */
+export interface Names {
+  readonly varieties: readonly Variety[];
+  readonly lots: readonly Lot[];
+}
+
+type Tellers = { readonly [K in EventKind]: (event: Events[K][number], season: Season, names: Names) => Entry[] };
+
+const spotOf = ({ plantings }: Season, id: string | null): string[] =>
+  plantings.filter((planting) => planting.id === id).map(({ spot }) => spot.id);
+
+const TELL: Tellers = {
+  sowings: ({ sown_on, emerged_on, seeds, emerged, lot, variety, planting }, { plantings }, { varieties, lots }) => {
+    const own = plantings.find(({ id }) => id === planting)?.variety?.id;
+    const id = variety ?? lots.find((one) => one.id === lot)?.variety ?? own;
+    const names = varieties.filter((one) => one.id === id).map(({ name }) => name);
+    return [
+      entry({ lane: 'sown', code: 'sown', date: sown_on, count: seeds, names }),
+      ...(emerged_on ? [entry({ lane: 'sown', code: 'came-up', date: emerged_on, count: emerged, names })] : []),
+    ];
+  },
+  mulching: ({ laid_on, spots, work, material }) => [
+    entry({
+      lane: 'ground',
+      code: `mulch-${work ?? 'laid'}`,
+      word: material,
+      date: laid_on,
+      names: spots ?? [],
+    }),
+  ],
+  feeding: ({ given_on, spots, material, mass_kg, volume_l, barrows, cups, roughly }) => [
+    entry({
+      lane: 'ground',
+      code: 'fed',
+      word: material,
+      date: given_on,
+      names: spots ?? [],
+      more: { mass_kg, volume_l, barrows, cups, roughly },
+    }),
+  ],
+  flowering: ({ seen_on, planting, what, flowers, took, insects }, season) => [
+    entry({
+      lane: 'flowers',
+      code: what,
+      date: seen_on,
+      count: what === 'insects-counted' ? insects : flowers,
+      names: spotOf(season, planting),
+      more: { took },
+    }),
+  ],
+  girths: ({ measured_on, fruit }) => [
+    entry({ lane: 'looked', code: 'measured', date: measured_on, count: 1, names: [fruit] }),
+  ],
+  scouting: ({ looked_on, spots, found, what, checked, affected, severity }) => [
+    entry({
+      lane: 'looked',
+      code: found === 'none' ? 'scouted-none' : 'scouted',
+      word: what ?? found,
+      date: looked_on,
+      names: spots ?? [],
+      more: { checked, affected, severity },
+    }),
+  ],
+  keeping: ({ ended_on, fruit, ended }) => [
+    entry({ lane: 'cut', code: `kept-${ended}`, date: ended_on, count: 1, names: [fruit] }),
+  ],
+  shares: ({ shared_on, to, fruits, mass_kg }) => [
+    entry({ lane: 'cut', code: 'shared', word: to, date: shared_on, count: fruits, more: { mass_kg } }),
+  ],
+  tastings: ({ tasted_on }) => [entry({ lane: 'cut', code: 'tasted', date: tasted_on, count: 1 })],
+};
+
+/** Everything of the season's diary files. */
+export const eventEntries = (season: Season, names: Names): Entry[] =>
+  (Object.keys(TELL) as EventKind[]).flatMap((kind) =>
+    season.events[kind].flatMap((event) => TELL[kind](event as never, season, names)),
+  );
