@@ -5,6 +5,7 @@ import type { ForeignKey, Table } from '../../src/book/table.ts';
 import { publishedBy } from '../../src/garden/consent.ts';
 import type { Garden, Season } from '../../src/garden/garden.ts';
 import { cropsTable } from './crops-table.ts';
+import { diaryTables, lotTables } from './diary-tables.ts';
 import { peopleTable } from './people-table.ts';
 
 const to = (table: string, its: string, column = its): ForeignKey => ({ columns: [column], table, its: [its] });
@@ -16,7 +17,9 @@ export function recordTables({ garden }: Facts): Table[] {
   const by = publishedBy(garden.people);
   const tables = [
     ...ofGarden(garden, by),
+    ...lotTables(garden, by),
     ...ofSeasons(garden, by),
+    ...diaryTables(garden, by),
     ...ofWeather(garden, by),
     peopleTable(garden.people),
   ];
