@@ -1,4 +1,5 @@
 import type { Figure } from '../figure.ts';
+import type { CalendarEvent } from './calendar-event.ts';
 import type { Chart } from './chart.ts';
 import type { RecordLevel } from './record-level.ts';
 import type { Table } from './table.ts';
@@ -25,6 +26,8 @@ export interface Page {
   readonly cautions: readonly string[];
   /** False for a page that the contents list under another, such as an earlier season. */
   readonly listed: boolean;
+  /** For the book's calendar file; absent for most pages. */
+  readonly events?: readonly CalendarEvent[];
   /** A paper of its own to carry out; absent for a page of the book. */
   readonly form?: 'sheet' | 'card';
 }

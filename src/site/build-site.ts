@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Book } from '../book/book.ts';
 import type { Page } from '../book/page.ts';
 import { readAssets } from './assets.ts';
+import { CALENDAR, calendarFile } from './calendar-file.ts';
 import { dataFiles } from './data-files.ts';
 import type { Draw } from './draw.ts';
 import { createDrawings } from './drawings.ts';
@@ -44,7 +45,13 @@ export async function buildSite(book: Book, settings: SiteSettings): Promise<Map
     });
   }
   const html = await renderLeaves(leaves, templates);
-  return new Map<string, string | Uint8Array>([...html, ...dataFiles(book, messages), ...readAssets(settings.layouts)]);
+  const calendar = calendarFile(book, messages);
+  return new Map<string, string | Uint8Array>([
+    ...html,
+    ...dataFiles(book, messages),
+    ...(calendar === null ? [] : [[CALENDAR, calendar] as const]),
+    ...readAssets(settings.layouts),
+  ]);
 }
 
 function messagesFor({ facts }: Book, layouts: string): Messages {
