@@ -5,6 +5,7 @@ import { fruitRegister } from './fruit-register.ts';
 import { pickingAndCut } from './picking-and-cut.ts';
 import { plantingList } from './planting-list.ts';
 import { seasonOf } from './plot.ts';
+import { scoutingSheet } from './scouting.ts';
 import { visits } from './visits.ts';
 import { weatherLog } from './weather-log.ts';
 
@@ -12,6 +13,7 @@ import { weatherLog } from './weather-log.ts';
 const SHEETS: readonly ((facts: Facts) => BlankSheet)[] = [
   plantingList,
   weatherLog,
+  scoutingSheet,
   fruitRegister,
   visits,
   pickingAndCut,
@@ -21,7 +23,7 @@ const SHEETS: readonly ((facts: Facts) => BlankSheet)[] = [
 export const sheets: MatterChapter = {
   kind: 'matter',
   id: 'sheets',
-  write: (facts) => {
+  write: (facts, questions) => {
     const all = SHEETS.map((sheetOf) => {
       const sheet = sheetOf(facts);
       return { sheet, sides: sidesOf(sheet) };
@@ -33,7 +35,10 @@ export const sheets: MatterChapter = {
         path: 'sheets/',
         template: 'sheets/index.njk',
         title: 'Sheets to write on',
-        model: { sheets: all.map(({ sheet, sides }) => ({ ...sheet, sides: sides.length })) },
+        model: {
+          sheets: all.map(({ sheet, sides }) => ({ ...sheet, sides: sides.length })),
+          papers: questions.filter(({ form }) => form === 'sheet').map(({ path, title }) => ({ path, title })),
+        },
         listed: true,
       },
       ...all.map(

@@ -62,6 +62,7 @@ const STYLES = [
   'cautions',
   'matter',
   'sheets',
+  'papers',
   'cards',
   'narrow',
   'paper',

@@ -25,6 +25,7 @@ export function createFilters(format: Format, messages: Messages): Filters {
     signed_range: (figure: Figure) => (figure.interval ? signedRange(format, figure.interval, figure.unit) : ''),
     value: (value: number, unit: FigureUnit) => format.digits(value, unit),
     setting: (value: number, unit: FigureUnit) => format.setting(value, unit),
+    whole: (value: number, unit: FigureUnit) => format.decimal(format.toPrint(value, unit), 0),
     unit: (unit: FigureUnit) => format.unitLabel(unit),
     sentence: (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`,
     count: (value: number) => format.count(value),

@@ -1,0 +1,53 @@
+import type { Facts } from '../../src/book/chapter.ts';
+import { cropNames } from '../../src/garden/crop-name.ts';
+import { cropsOf } from '../../src/garden/crops-of.ts';
+import type { Crop, Spot } from '../../src/garden/garden.ts';
+import { inLanguage } from '../../src/garden/in-language.ts';
+import { measuresOf } from '../../src/garden/measures.ts';
+
+/** What a neighbour needs who waters and picks for a week. */
+export interface AwayModel {
+  readonly spots: readonly { readonly id: string; readonly kind: Spot['kind']; readonly grows: readonly string[] }[];
+  readonly can_l: number;
+  readonly can_measured: boolean;
+  readonly crops: readonly PickLine[];
+}
+
+interface PickLine {
+  readonly many: string;
+  readonly eaten: 'ripe' | 'young';
+  /** Signs to look for, in words of the crop's file; empty where it has none. */
+  readonly signs: readonly string[];
+}
+
+/** A neighbour looks for three signs, not for six. */
+const SIGNS_TOLD = 3;
+
+/** Spots of the last season that was planted, else all of the garden's. */
+export function awayModel({ garden }: Facts): AwayModel {
+  const { about, seasons, spots, varieties } = garden;
+  const plantings = seasons.filter((season) => season.plantings.length > 0).at(-1)?.plantings ?? [];
+  const planted = spots.filter(({ id }) => plantings.some(({ spot }) => spot.id === id));
+  const shown = planted.length > 0 ? planted : spots;
+  const grown = cropsOf(plantings.flatMap(({ variety }) => variety ?? []));
+  const { can_l, can_measured } = measuresOf(about);
+  return {
+    spots: shown.map(({ id, kind }) => ({
+      id,
+      kind,
+      grows: [...new Set(plantings.filter(({ spot }) => spot.id === id).flatMap(({ variety }) => variety?.name ?? []))],
+    })),
+    can_l,
+    can_measured,
+    crops: (grown.length > 0 ? grown : cropsOf(varieties)).map((crop) => pickLine(crop, about.locale)),
+  };
+}
+
+const pickLine = (crop: Crop, locale: string): PickLine => ({
+  many: cropNames(crop, locale).many,
+  eaten: crop.eaten ?? 'ripe',
+  signs: (crop.signs ?? [])
+    .filter(({ on_card, shown }) => on_card && shown?.parted == null)
+    .flatMap(({ names }) => inLanguage(names, locale) ?? [])
+    .slice(0, SIGNS_TOLD),
+});
