@@ -2,6 +2,7 @@ import { parse } from 'parse5';
 import type { Book } from '../book/book.ts';
 import type { Page } from '../book/page.ts';
 import { bindBook } from './bind-book.ts';
+import { cautionsOnce } from './cautions-once.ts';
 import { finishedPdf } from './finished-pdf.ts';
 import { leavesOf } from './leaf.ts';
 import { elementsUnder, hasClass, wordsOf } from './markup.ts';
@@ -46,11 +47,9 @@ async function printWhole(job: PrintJob): Promise<Printed> {
     edition: about.edition,
     styles: ['assets/book.css', WHOLE_STYLE],
   };
-  const leaves = leavesOf(
-    job.book.pages,
-    (page) => htmlOf(job, page),
-    about.edition === 'home' ? 'running-on' : 'fresh-page',
-  );
+  const isHome = about.edition === 'home';
+  const leaves = leavesOf(job.book.pages, (page) => htmlOf(job, page), isHome ? 'running-on' : 'fresh-page');
+  if (isHome) cautionsOnce(leaves);
   const { pdf, pages, headings } = await bindBook(leaves, binding, (html) =>
     job.print(html, 'handbook.html', job.files),
   );
