@@ -28,6 +28,7 @@ export const sowing: QuestionChapter = {
           sow: whenLines(ledger.years, 'sow', locale),
           plant_out: whenLines(ledger.years, 'plant-out', locale),
           plan: ledger.years[0]?.plan?.label ?? null,
+          frost: ledger.frosts?.last_of_spring ?? null,
           crops,
           lines,
           untested: lines.filter(({ test }) => test === null).length,

@@ -10,6 +10,8 @@ import { type SeasonYield, seasonYield } from './season-yield.ts';
 import { type VarietySeason, varietySeasons } from './variety-season.ts';
 import { type SeasonWeather, seasonWeather } from './weather/season-weather.ts';
 import { type CropYear, cropYear } from './year/crop-year.ts';
+import { type UsualFrosts, usualFrosts } from './year/frosts.ts';
+import { planSeasonOf } from './year/plan-season.ts';
 
 /** Everything the pages share, computed once from the garden as known on a day. */
 export interface Ledger {
@@ -28,6 +30,8 @@ export interface Ledger {
   readonly weather: ReadonlyMap<string, SeasonWeather>;
   /** By crop, in the order of their ids: the year in outline, for the season that runs or the next. */
   readonly years: readonly CropYear[];
+  /** For the same season, from the station's record; null without one. */
+  readonly frosts: UsualFrosts | null;
 }
 
 /** `today` is null before the first season, when there is nothing to compute. Fits are kept by their inputs. */
@@ -36,7 +40,17 @@ export function openLedger(garden: Garden, today: Day | null, kept: Kept = NOTHI
   const ripeness = cropRipenesses(garden, bases);
   const years = cropsOf(garden.varieties).map((crop) => cropYear(garden, today, crop));
   if (today === null) {
-    return { bases, yields: [], varieties: new Map(), maturity: [], rain: [], ripeness, weather: new Map(), years };
+    return {
+      bases,
+      yields: [],
+      varieties: new Map(),
+      maturity: [],
+      rain: [],
+      ripeness,
+      weather: new Map(),
+      years,
+      frosts: null,
+    };
   }
   const yields = garden.seasons.map((season) => seasonYield(garden, season, today, bases));
   const weather = garden.seasons.flatMap((season) => {
@@ -53,5 +67,6 @@ export function openLedger(garden: Garden, today: Day | null, kept: Kept = NOTHI
     varieties: new Map(varieties),
     weather: new Map(weather),
     years,
+    frosts: usualFrosts(garden, planSeasonOf(garden, today)),
   };
 }
