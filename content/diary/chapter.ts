@@ -50,7 +50,7 @@ const emptyPage = (facts: Facts): Page => ({
 });
 
 function seasonPage(facts: Facts, season: Season, earlier: readonly Season[]): Page {
-  const entries = seasonEntries(facts.garden, season);
+  const entries = seasonEntries(facts, season);
   const weather = facts.ledger.weather.get(season.slug) ?? null;
   const rows = diaryRows(entries, weather);
   const chart = diaryChart(facts, season, entries, weather);

@@ -1,11 +1,14 @@
 import type { EventKind, Events } from '../../src/garden/event.ts';
 import type { Lot, Season, Variety } from '../../src/garden/garden.ts';
+import type { MaterialId } from '../../src/records/material-id.ts';
 import { type Entry, entry } from './entry.ts';
 
 /** What a name in an entry is looked up in. */
 export interface Names {
   readonly varieties: readonly Variety[];
   readonly lots: readonly Lot[];
+  /** The name of what was put on the ground, by its id. */
+  readonly material: (id: MaterialId) => string;
 }
 
 type Tellers = { readonly [K in EventKind]: (event: Events[K][number], season: Season, names: Names) => Entry[] };
@@ -32,11 +35,11 @@ const TELL: Tellers = {
       names: spots ?? [],
     }),
   ],
-  feeding: ({ given_on, spots, material, mass_kg, volume_l, barrows, cups, roughly }) => [
+  feeding: ({ given_on, spots, material, mass_kg, volume_l, barrows, cups, roughly }, _season, names) => [
     entry({
       lane: 'ground',
       code: 'fed',
-      word: material,
+      word: names.material(material),
       date: given_on,
       names: spots ?? [],
       more: { mass_kg, volume_l, barrows, cups, roughly },

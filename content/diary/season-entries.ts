@@ -1,4 +1,6 @@
-import type { Garden, Season } from '../../src/garden/garden.ts';
+import type { Facts } from '../../src/book/chapter.ts';
+import type { Season } from '../../src/garden/garden.ts';
+import { inLanguage } from '../../src/garden/in-language.ts';
 import { naturally } from '../../src/natural-order.ts';
 import { type Entry, LANES } from './entry.ts';
 import { eventEntries } from './of-events.ts';
@@ -6,8 +8,17 @@ import { plantingEntries } from './of-plantings.ts';
 import { visitEntries } from './of-visits.ts';
 
 /** All that happened in a season by day, what is of one kind and day told once; of unknown day last. */
-export function seasonEntries({ varieties, lots }: Garden, season: Season): Entry[] {
-  const all = [...plantingEntries(season), ...eventEntries(season, { varieties, lots }), ...visitEntries(season)];
+export function seasonEntries({ garden, reference }: Pick<Facts, 'garden' | 'reference'>, season: Season): Entry[] {
+  const { varieties, lots, about } = garden;
+  const material = (id: string): string => {
+    const names = reference.materials.find((one) => one.id === id)?.names ?? null;
+    return inLanguage(names, about.locale) ?? id;
+  };
+  const all = [
+    ...plantingEntries(season),
+    ...eventEntries(season, { varieties, lots, material }),
+    ...visitEntries(season),
+  ];
   const groups = new Map<string, Entry[]>();
   for (const one of all) {
     const alike = JSON.stringify([one.date.text, one.lane, one.code, one.word, one.more]);

@@ -1,5 +1,7 @@
 import type { MatterChapter } from '../../src/book/chapter.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
+import { cropSources } from '../../src/garden/crop-sources.ts';
+import { cropsOf } from '../../src/garden/crops-of.ts';
 import { TOGETHER } from '../../src/ledger/rain-sugar/companion.ts';
 
 /** How the figures were computed, in words, and every source the book leans on. */
@@ -11,7 +13,7 @@ export const methods: MatterChapter = {
     const used = new Set(told.map(({ method }) => method));
     const methodsUsed = reference.methods.filter(({ id }) => used.has(id));
     const cited = new Set([...methodsUsed, ...reference.cautions].flatMap(({ sources }) => sources));
-    const boundSources = [...garden.crops.values()].flatMap(({ bounds }) => bounds?.source ?? []);
+    const ofCrops = new Set(cropsOf(garden.varieties).flatMap(cropSources));
     return [
       {
         path: 'methods/',
@@ -22,7 +24,9 @@ export const methods: MatterChapter = {
         level: null,
         model: {
           methods: methodsUsed,
-          sources: reference.sources.filter(({ id }) => cited.has(id) || boundSources.includes(id)),
+          sources: reference.sources
+            .filter(({ id }) => cited.has(id) || ofCrops.has(id))
+            .map((source) => ({ ...source, of_crop: !cited.has(source.id) })),
           comparisons: questions
             .flatMap(({ figures }) => figures)
             .filter(({ method, value }) => method === 'difference' && value !== null).length,

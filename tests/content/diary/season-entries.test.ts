@@ -1,8 +1,11 @@
 import { expect, test } from 'vitest';
 import { diaryRows } from '../../../content/diary/rows.ts';
 import { seasonEntries } from '../../../content/diary/season-entries.ts';
+import { loadReference } from '../../../src/cli/load-reference.ts';
 import type { Garden } from '../../../src/garden/garden.ts';
 import { linkTexts } from '../../reading/garden-texts.ts';
+
+const reference = loadReference('data/reference');
 
 const FRAME = {
   'garden.yaml':
@@ -32,7 +35,7 @@ const entriesOf = (files: Readonly<Record<string, string>>) => {
   const garden = gardenOf(files);
   const [season] = garden.seasons;
   if (!season) throw new Error('no season');
-  return seasonEntries(garden, season);
+  return seasonEntries({ garden, reference }, season);
 };
 
 const told = (files: Readonly<Record<string, string>>): string[] =>
@@ -92,6 +95,13 @@ test('work of one kind and day is told once; a count nobody made is not added as
     '2025-07-08 scouted mildew S1',
     '2025-08-20 shared food-bank 2',
   ]));
+
+test('what was put on the ground goes by its name', () =>
+  expect(
+    told({ feeding: '- {given_on: 2025-04-02, material: manure-raw, barrows: 2}\n' }).filter((line) =>
+      /fed/.test(line),
+    ),
+  ).toEqual(['2025-04-02 fed raw manure']));
 
 test('spans and months stand by their first day, what has no day at the end, and one row holds a day', () => {
   const entries = entriesOf({
