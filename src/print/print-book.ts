@@ -6,6 +6,7 @@ import { cautionsOnce } from './cautions-once.ts';
 import { finishedPdf } from './finished-pdf.ts';
 import { leavesOf } from './leaf.ts';
 import { elementsUnder, hasClass, wordsOf } from './markup.ts';
+import { notesBeside } from './notes-beside.ts';
 import { paperName } from './paper-name.ts';
 import { placesIn } from './pdf-places.ts';
 import type { Print } from './printer.ts';
@@ -49,7 +50,10 @@ async function printWhole(job: PrintJob): Promise<Printed> {
   };
   const isHome = about.edition === 'home';
   const leaves = leavesOf(job.book.pages, (page) => htmlOf(job, page), isHome ? 'running-on' : 'fresh-page');
-  if (isHome) cautionsOnce(leaves);
+  if (isHome) {
+    cautionsOnce(leaves);
+    notesBeside(leaves);
+  }
   const { pdf, pages, headings } = await bindBook(leaves, binding, (html) =>
     job.print(html, 'handbook.html', job.files),
   );
