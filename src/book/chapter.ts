@@ -3,6 +3,7 @@ import type { Format } from '../format.ts';
 import type { Garden } from '../garden/garden.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import type { CautionRecord } from '../records/caution.ts';
+import type { MaterialRecord } from '../records/material.ts';
 import type { MethodRecord } from '../records/method.ts';
 import type { SourceRecord } from '../records/source.ts';
 import type { Page } from './page.ts';
@@ -11,6 +12,7 @@ import type { Page } from './page.ts';
 export interface Reference {
   readonly sources: readonly SourceRecord[];
   readonly cautions: readonly CautionRecord[];
+  readonly materials: readonly MaterialRecord[];
   readonly methods: readonly MethodRecord[];
 }
 

@@ -25,6 +25,7 @@ export function loadReference(folder: string): LoadedReference {
   return {
     sources: named('sources').map(({ record }) => record),
     cautions: named('cautions').map(({ record }) => record),
+    materials: named('materials').map(({ record }) => record),
     methods: named('methods').map(({ record }) => record),
     crops: files
       .filter(({ path }) => path.startsWith('crops/'))

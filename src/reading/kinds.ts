@@ -12,6 +12,7 @@ import { tastingSchema } from '../records/event/tasting.ts';
 import { fruitSchema } from '../records/fruit.ts';
 import { gardenSchema } from '../records/garden.ts';
 import { lotSchema } from '../records/lot.ts';
+import { materialSchema } from '../records/material.ts';
 import { methodSchema } from '../records/method.ts';
 import { personSchema } from '../records/person.ts';
 import { pickingSchema } from '../records/picking.ts';
@@ -46,6 +47,7 @@ export const KINDS = {
   weather: { schema: weatherDaySchema, shape: 'list' },
   sources: { schema: sourceSchema, shape: 'list' },
   cautions: { schema: cautionSchema, shape: 'list' },
+  materials: { schema: materialSchema, shape: 'list' },
   methods: { schema: methodSchema, shape: 'list' },
 } as const;
 
