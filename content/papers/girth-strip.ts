@@ -15,7 +15,7 @@ interface Tick {
 }
 
 const CM = { unit: 'cm', unit_mm: 10, per_piece: 17 } as const;
-const INCHES = { unit: 'in', unit_mm: 25.4, per_piece: 7 } as const;
+const INCHES = { unit: 'in', unit_mm: 25.4, per_piece: 6 } as const;
 const PIECES = 6;
 
 /** Six pieces glued end to end go round a fruit of a metre. */

@@ -4,6 +4,7 @@ import { type RecordLevel, recordLevel } from '../../src/book/record-level.ts';
 import { whenLines } from '../../src/book/when-line.ts';
 import { cropModels } from './crop-model.ts';
 import { seedLines } from './seed-lines.ts';
+import { seedRows } from './seed-rows.ts';
 import { emergenceTable, seedsTable } from './tables.ts';
 
 /** When to sow? Counted back from planting out, how warm, and how many seeds for the plants wanted. */
@@ -30,8 +31,12 @@ export const sowing: QuestionChapter = {
           plan: ledger.years[0]?.plan?.label ?? null,
           frost: ledger.frosts?.last_of_spring ?? null,
           crops,
-          lines,
-          untested: lines.filter(({ test }) => test === null).length,
+          warmth: crops.flatMap(({ names, crop: { sowing: raised } }) =>
+            raised ? [{ names, low_c: raised.soil_best_low_c, high_c: raised.soil_best_high_c }] : [],
+          ),
+          rows: seedRows(lines),
+          tested: lines.some(({ test }) => test !== null),
+          by_law: lines.some(({ test, seeds }) => test === null && seeds.some(({ figure }) => figure.value !== null)),
         },
         charts: [],
         tables,

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
-import type { SeedLine } from '../../../content/sowing/seed-lines.ts';
+import { type SeedLine, seedLines } from '../../../content/sowing/seed-lines.ts';
+import { seedRows } from '../../../content/sowing/seed-rows.ts';
 import { loadReference } from '../../../src/cli/load-reference.ts';
 import { bookOf } from '../../../src/cli/make-book.ts';
 import { linkTexts } from '../../reading/garden-texts.ts';
@@ -21,8 +22,7 @@ function linesOf(lots: string, crop: string, sowings = ''): SeedLine[] {
   });
   const errors = problems.filter(({ severity }) => severity === 'error');
   if (!garden || errors.length > 0) throw new Error(`invalid garden: ${JSON.stringify(errors)}`);
-  const page = bookOf({ reference }, garden, null).pages.find(({ path }) => path === 'sowing/');
-  return (page?.model as { readonly lines: SeedLine[] } | undefined)?.lines ?? [];
+  return seedLines(bookOf({ reference }, garden, null).facts);
 }
 
 const seedsOf = (line: SeedLine | undefined) => line?.seeds.map(({ wanted, figure }) => [wanted, figure.value]);
@@ -44,6 +44,17 @@ test('untested seed takes the law’s least share', () => {
     reason: { code: 'untested' },
   });
   expect(birch?.test).toBeNull();
+});
+
+test('in print, varieties of which the same is said share a row, and those of which nothing is said have none', () => {
+  expect(seedRows(linesOf('', CROP + SEED)).map(({ varieties }) => varieties)).toEqual([['Amber', 'Birch']]);
+  expect(seedRows(linesOf('', CROP))).toEqual([]);
+  const lots = '- {id: A-24, variety: amber, from: bought}\n- {id: A-23, variety: amber, from: bought}\n';
+  expect(seedRows(linesOf(lots, CROP + SEED)).map(({ lot, varieties }) => [lot, varieties])).toEqual([
+    ['A-23', ['Amber']],
+    ['A-24', ['Amber']],
+    [null, ['Birch']],
+  ]);
 });
 
 test('a crop of which no law speaks has no number', () =>
