@@ -1,9 +1,12 @@
 import type { Leaf } from './leaf.ts';
-import { type Element, elementsUnder, hasClass, takeOut } from './markup.ts';
+import { type Element, element, elementsUnder, hasClass, takeOut, wordsOf } from './markup.ts';
+
+/** Notes of more words stand under the text, over its whole width: in the narrow margin they would outrun it. */
+const MOST_WORDS_IN_MARGIN = 45;
 
 /**
- * Puts the notes of each spread into its text, behind the finding. A stylesheet can then hang them in the margin, where
- * long notes no longer hold up the text that follows.
+ * Puts the notes of each spread into its text: short ones behind the finding, where a stylesheet can hang them in the
+ * margin and long notes no longer hold up the text that follows, long ones at its end.
  */
 export function notesBeside(leaves: readonly Leaf[]): void {
   for (const { section } of leaves) {
@@ -11,14 +14,22 @@ export function notesBeside(leaves: readonly Leaf[]): void {
       const parts = elementsUnder(spread);
       const text = parts.find((one) => hasClass(one, 'text'));
       const notes = parts.find((one) => hasClass(one, 'notes'));
-      if (text && notes) moveBehindFinding(text, notes);
+      if (text && notes) move(text, notes);
     }
   }
 }
 
-function moveBehindFinding(text: Element, notes: Element): void {
+function move(text: Element, notes: Element): void {
   takeOut(notes);
+  const long = elementsUnder(notes).filter((one) => hasClass(one, 'note') && isLong(one));
+  for (const note of long) takeOut(note);
   const finding = text.childNodes.findIndex((child) => 'attrs' in child && hasClass(child, 'finding'));
   text.childNodes.splice(finding + 1, 0, notes);
   notes.parentNode = text;
+  if (long.length === 0) return;
+  const under = element('div', { class: 'notes-under' }, long);
+  text.childNodes.push(under);
+  under.parentNode = text;
 }
+
+const isLong = (note: Element): boolean => wordsOf(note).split(' ').length > MOST_WORDS_IN_MARGIN;

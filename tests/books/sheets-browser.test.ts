@@ -20,6 +20,9 @@ const MEASURE = `({
   backs: document.querySelectorAll('.cautions').length,
 })`;
 
+/** To hand over and cut out, not to fill line by line. */
+const PAPERS = /^sheets\/(away|share-label|leave-tag|girth-strip)\//;
+
 /** The sheet asks for paper laid on its side. */
 const ON_ITS_SIDE = `/@page \\{ size: \\w+ landscape/.test(document.head.innerHTML)`;
 
@@ -36,7 +39,7 @@ describe.skipIf(path === null)('sheets to write on, in a browser', () => {
       const site = await siteOf(name);
       const shelf: Shelf = shelve(site);
       const pages = htmlPages(site).filter(([page]) => /^sheets\/./.test(page) && page !== 'sheets/index.html');
-      expect(pages).toHaveLength(5);
+      expect(pages).toHaveLength(12);
       for (const [page] of pages) {
         const tab = await browser.newPage();
         await tab.goto(shelf.address(page));
@@ -48,8 +51,8 @@ describe.skipIf(path === null)('sheets to write on, in a browser', () => {
           sides: number[];
           backs: number;
         };
-        expect(rows.length, page).toBeGreaterThanOrEqual(8);
-        expect(Math.min(...rows) / PX_PER_MM, page).toBeGreaterThanOrEqual(LEAST_ROW_MM);
+        if (!PAPERS.test(page)) expect(rows.length, page).toBeGreaterThanOrEqual(8);
+        if (rows.length > 0) expect(Math.min(...rows) / PX_PER_MM, page).toBeGreaterThanOrEqual(LEAST_ROW_MM);
         expect(Math.max(...sides) / PX_PER_MM, page).toBeLessThanOrEqual(box.height);
         const pdf = (await tab.pdf({ preferCSSPageSize: true })).toString('latin1');
         expect((pdf.match(/\/Type \/Page\b/g) ?? []).length, page).toBe(sides.length + backs);
