@@ -21,15 +21,17 @@ export function notesBeside(leaves: readonly Leaf[]): void {
 
 function move(text: Element, notes: Element): void {
   takeOut(notes);
-  const long = elementsUnder(notes).filter((one) => hasClass(one, 'note') && isLong(one));
+  const all = elementsUnder(notes).filter((one) => hasClass(one, 'note'));
+  const long = all.filter(isLong);
   for (const note of long) takeOut(note);
   const finding = text.childNodes.findIndex((child) => 'attrs' in child && hasClass(child, 'finding'));
-  text.childNodes.splice(finding + 1, 0, notes);
-  notes.parentNode = text;
-  if (long.length === 0) return;
-  const under = element('div', { class: 'notes-under' }, long);
-  text.childNodes.push(under);
-  under.parentNode = text;
+  if (long.length < all.length) putAt(text, finding + 1, notes);
+  if (long.length > 0) putAt(text, text.childNodes.length, element('div', { class: 'notes-under' }, long));
+}
+
+function putAt(parent: Element, index: number, child: Element): void {
+  parent.childNodes.splice(index, 0, child);
+  child.parentNode = parent;
 }
 
 const isLong = (note: Element): boolean => wordsOf(note).split(' ').length > MOST_WORDS_IN_MARGIN;

@@ -5,7 +5,7 @@ import { attributeOf, type Element, elementsUnder, theElement, wordsOf } from '.
 import { notesBeside } from '../../src/print/notes-beside.ts';
 
 const note = (title: string, words: number): string =>
-  `<div class="note"><p class="note-title">${title}</p><p>${'word '.repeat(words)}</p></div>`;
+  `<div class="note"><p class="note-title">${title}</p> <p>${'word '.repeat(words)}</p></div>`;
 
 /** The classes and titles of what a spread's text holds, in order. */
 function ordered(notes: string, finding = '<p class="finding">So it is.</p>'): string[] {
@@ -20,7 +20,7 @@ function ordered(notes: string, finding = '<p class="finding">So it is.</p>'): s
 
 test('a short note stands behind the finding, a long one at the end of the text, and none is lost', () => {
   expect(ordered(note('Short', 40))).toEqual(['finding: So', 'notes: Short', 'p: Text.']);
-  expect(ordered(note('Long', 60))).toEqual(['finding: So', 'notes: ', 'p: Text.', 'notes-under: Long']);
+  expect(ordered(note('Long', 60))).toEqual(['finding: So', 'p: Text.', 'notes-under: Long']);
   expect(ordered(note('One', 60) + note('Two', 10) + note('Three', 60))).toEqual([
     'finding: So',
     'notes: Two',
