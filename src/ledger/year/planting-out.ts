@@ -1,4 +1,4 @@
-import { addDays, type Day, dayNumber, yearOf } from '../../day.ts';
+import { addDays, type Day, yearOf } from '../../day.ts';
 import type { Crop, Garden } from '../../garden/garden.ts';
 import { isSouthern } from '../../garden/hemisphere.ts';
 import { ownStation } from '../../garden/own-station.ts';
@@ -55,6 +55,3 @@ function spread(days: readonly Day[], from: PlantingOut['from'], count: number):
   const middle = sorted[Math.floor((sorted.length - 1) / 2)];
   return first && last && middle ? { day: middle, first, last, from, count } : null;
 }
-
-/** Weeks from the usual day of planting out, before it negative. */
-export const weeksFrom = ({ day }: PlantingOut, other: Day): number => (dayNumber(other) - dayNumber(day)) / 7;

@@ -1,4 +1,3 @@
-import type { z } from 'zod';
 import { choice } from '../field/choice.ts';
 import { count } from '../field/count.ts';
 import { reference } from '../field/id.ts';
@@ -21,5 +20,3 @@ export const floweringSchema = record({
   insects: count({ title: 'Insects on the flowers in ten minutes', max: 10_000 }).optional(),
   ...written,
 });
-
-export type FloweringRecord = z.output<typeof floweringSchema>;

@@ -1,4 +1,3 @@
-import type { z } from 'zod';
 import { reference } from '../field/id.ts';
 import { quantity } from '../field/quantity.ts';
 import { record } from '../field/record.ts';
@@ -13,5 +12,3 @@ export const girthSchema = record({
   ...quantity('length')('girth', { min: 1, max: 500 }, { title: 'Girth', description: 'String round the middle.' }),
   ...written,
 });
-
-export type GirthRecord = z.output<typeof girthSchema>;

@@ -1,4 +1,3 @@
-import type { z } from 'zod';
 import { choice } from '../field/choice.ts';
 import { reference } from '../field/id.ts';
 import { quantity } from '../field/quantity.ts';
@@ -16,5 +15,3 @@ export const keepingSchema = record({
   ended: choice(['eaten-sound', 'eaten-soft', 'rotted', 'given-away'], { title: 'How it ended' }),
   ...written,
 });
-
-export type KeepingRecord = z.output<typeof keepingSchema>;

@@ -23,5 +23,3 @@ export const mulchingSchema = record({
   ...quantity('length')('depth', { min: 0, max: 60 }, { title: 'Depth' }),
   ...written,
 });
-
-export type MulchingRecord = z.output<typeof mulchingSchema>;

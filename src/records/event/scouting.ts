@@ -27,5 +27,3 @@ export const scoutingSchema = record({
   }).optional(),
   ...written,
 });
-
-export type ScoutingRecord = z.output<typeof scoutingSchema>;

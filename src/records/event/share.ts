@@ -1,4 +1,3 @@
-import type { z } from 'zod';
 import { choice } from '../field/choice.ts';
 import { count } from '../field/count.ts';
 import { reference } from '../field/id.ts';
@@ -17,5 +16,3 @@ export const shareSchema = record({
   ...quantity('mass')('mass', { min: 0, max: 10_000 }, { title: 'Mass of all' }),
   ...written,
 });
-
-export type ShareRecord = z.output<typeof shareSchema>;

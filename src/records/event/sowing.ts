@@ -1,4 +1,3 @@
-import type { z } from 'zod';
 import { choice } from '../field/choice.ts';
 import { count } from '../field/count.ts';
 import { reference } from '../field/id.ts';
@@ -21,5 +20,3 @@ export const sowingSchema = record({
   emerged_on: when({ title: 'Half of them up' }).optional(),
   ...written,
 });
-
-export type SowingRecord = z.output<typeof sowingSchema>;

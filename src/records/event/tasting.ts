@@ -1,4 +1,3 @@
-import type { z } from 'zod';
 import { coded } from '../field/choice.ts';
 import { reference } from '../field/id.ts';
 import { record } from '../field/record.ts';
@@ -15,5 +14,3 @@ export const tastingSchema = record({
   better: coded({ title: 'How liked, the first', codes: { 1: 'less', 2: 'same', 3: 'better' } }).optional(),
   ...written,
 });
-
-export type TastingRecord = z.output<typeof tastingSchema>;
