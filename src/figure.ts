@@ -9,6 +9,7 @@ export type FigureUnit =
   | 'kg_per_plant'
   | 'fruits_per_m2'
   | 'kg_per_m2'
+  | 'm'
   | 'm2'
   | 'mm'
   | 'c'

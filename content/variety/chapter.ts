@@ -5,10 +5,12 @@ import type { Variety } from '../../src/garden/garden.ts';
 import type { VarietySeason } from '../../src/ledger/variety-season.ts';
 import { massChart } from './charts.ts';
 import { listModel, pathOf } from './list-model.ts';
-import { varietiesTable } from './tables.ts';
+import { timesHere } from './ripen-here.ts';
+import { roomsHere } from './room-here.ts';
+import { ripenTable, varietiesTable } from './tables.ts';
 import { varietyModel } from './variety-model.ts';
 
-/** What do we grow? One page for all varieties, and one for each. */
+/** Which variety? One page for all, with the room they take and whether they ripen here, and one for each. */
 export const variety: QuestionChapter = {
   kind: 'question',
   id: 'variety',
@@ -19,17 +21,21 @@ const FRAME = { chapter: 'variety', finding: 'variety/finding.njk', cautions: []
 
 function listPage(facts: Facts): Page {
   const seasons = [...facts.ledger.varieties.values()].flat();
-  const table = varietiesTable(facts);
+  const [times, rooms] = [timesHere(facts), roomsHere(facts)];
+  const tables = [varietiesTable(facts), ripenTable(times)];
   return {
     ...FRAME,
     path: 'variety/',
     template: 'variety/index.njk',
-    title: 'What do we grow?',
+    title: 'Which variety?',
     level: levelOf(seasons),
-    model: listModel(facts),
+    model: listModel(facts, times, rooms),
     charts: [],
-    tables: table.rows.length > 0 ? [table] : [],
-    figures: [],
+    tables: tables.filter(({ rows }) => rows.length > 0),
+    figures: [
+      ...times.flatMap(({ days, varieties }) => [days, ...varieties.flatMap(({ needs, spare }) => [needs, spare])]),
+      ...rooms.map(({ each }) => each),
+    ],
     listed: true,
   };
 }

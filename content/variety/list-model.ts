@@ -1,9 +1,12 @@
 import type { Facts } from '../../src/book/chapter.ts';
+import { shortCites } from '../../src/book/cites.ts';
 import type { Figure } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import { cropsOf } from '../../src/garden/crops-of.ts';
 import type { Variety } from '../../src/garden/garden.ts';
 import type { VarietySeason } from '../../src/ledger/variety-season.ts';
+import type { RipensHere, TimeHere, Verdict } from './ripen-here.ts';
+import type { RoomHere } from './room-here.ts';
 
 export interface ListModel {
   /** Label of the last season anything was planted in; null before the first. */
@@ -14,6 +17,20 @@ export interface ListModel {
   readonly growing: readonly { readonly crop: string; readonly varieties: number }[];
   readonly varieties: number;
   readonly crops: readonly CropRows[];
+  /** Varieties of that season, those whose days are known, and those with time enough to ripen. */
+  readonly grown_now: number;
+  readonly judged: number;
+  readonly enough: number;
+  readonly times: readonly (TimeHere & { readonly groups: readonly VerdictGroup[] })[];
+  /** Crops of which sources tell the room. */
+  readonly rooms: readonly RoomHere[];
+  readonly has_frost: boolean;
+  readonly cites: readonly string[];
+}
+
+interface VerdictGroup {
+  readonly verdict: Verdict;
+  readonly varieties: readonly RipensHere[];
 }
 
 interface CropRows {
@@ -38,7 +55,11 @@ export interface ListRow {
 export const pathOf = ({ id }: Variety): string => `variety/${id.toLowerCase()}/`;
 
 /** All varieties, by crop, in the alphabet's order. */
-export function listModel({ garden, ledger }: Facts): ListModel {
+export function listModel(
+  { garden, ledger, reference }: Facts,
+  times: readonly TimeHere[],
+  rooms: readonly RoomHere[],
+): ListModel {
   const latest = ledger.yields.filter((one) => one.season.plantings.length > 0).at(-1);
   const season = latest?.season ?? null;
   const isGrownNow = ({ id }: Variety): boolean => ledger.varieties.get(id)?.at(-1)?.slug === season?.slug;
@@ -48,7 +69,24 @@ export function listModel({ garden, ledger }: Facts): ListModel {
       own: garden.varieties.filter((variety) => variety.crop.id === crop.id),
     }))
     .sort((a, b) => (a.names.many < b.names.many ? -1 : 1));
+  const grown_now = garden.varieties.filter(isGrownNow);
+  const judged = grown_now
+    .flatMap(({ id }) => times.flatMap(({ varieties }) => varieties.filter((one) => one.id === id)))
+    .filter(({ verdict }) => verdict !== 'unknown');
   return {
+    grown_now: grown_now.length,
+    judged: judged.length,
+    enough: judged.filter(({ verdict }) => verdict === 'enough').length,
+    times: times.map((time) => ({ ...time, groups: groupsOf(time) })),
+    rooms: rooms.filter(({ room }) => room !== null),
+    has_frost: times.some(({ ends_with }) => ends_with === 'frost'),
+    cites: shortCites(
+      reference,
+      times.flatMap(({ crop, varieties }) => [
+        ...(crop.room?.sources ?? []),
+        ...(varieties.some(({ from }) => from === 'crop') ? (crop.ripe_days?.sources ?? []) : []),
+      ]),
+    ),
     season: season?.label ?? null,
     over: latest?.over ?? false,
     growing: crops
@@ -61,6 +99,13 @@ export function listModel({ garden, ledger }: Facts): ListModel {
     }),
   };
 }
+
+const VERDICTS: readonly Verdict[] = ['enough', 'tight', 'too-long', 'unknown'];
+
+const groupsOf = ({ varieties }: TimeHere): VerdictGroup[] =>
+  VERDICTS.map((verdict) => ({ verdict, varieties: varieties.filter((one) => one.verdict === verdict) })).filter(
+    (group) => group.varieties.length > 0,
+  );
 
 function rowOf(variety: Variety, seasons: readonly VarietySeason[]): ListRow {
   const last = seasons.at(-1);

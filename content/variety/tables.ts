@@ -2,6 +2,7 @@ import type { Facts } from '../../src/book/chapter.ts';
 import { column, type Table } from '../../src/book/table.ts';
 import type { Variety } from '../../src/garden/garden.ts';
 import type { VarietySeason } from '../../src/ledger/variety-season.ts';
+import type { TimeHere } from './ripen-here.ts';
 
 /** Every variety in every season it was planted in. */
 export function varietiesTable({ garden, ledger }: Facts): Table {
@@ -46,6 +47,32 @@ export function varietiesTable({ garden, ledger }: Facts): Table {
     ),
   };
 }
+
+/** The days each variety needs against the days it has here. */
+export const ripenTable = (times: readonly TimeHere[]): Table => ({
+  id: 'varieties-ripen-here',
+  title: 'Days to ripen, needed and had',
+  columns: [
+    column('crop', 'Crop'),
+    column('variety', 'Variety'),
+    column('days_here', 'Days here', 'days'),
+    column('days_needed', 'Days needed', 'days'),
+    column('known_from', 'How known'),
+    column('days_to_spare', 'Days to spare', 'days'),
+    column('verdict', 'So'),
+  ],
+  rows: times.flatMap(({ crop, days, varieties }) =>
+    varieties.map(({ id, needs, from, spare, verdict }) => [
+      crop.id,
+      id,
+      days.value,
+      needs.value,
+      from,
+      spare.value,
+      verdict,
+    ]),
+  ),
+});
 
 /** The mass of every weighed fruit. */
 export const massesTable = ({ id, name }: Variety, seasons: readonly VarietySeason[]): Table => ({

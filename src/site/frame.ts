@@ -46,6 +46,9 @@ export interface PageFrame {
   /** sheet or card; null for a page of the book. */
   readonly form: Page['form'] | null;
   readonly number: number | null;
+  /** The listed pages before and after it; a page listed under another has that one before it. */
+  readonly before: Pick<Page, 'path' | 'title'> | null;
+  readonly after: Pick<Page, 'path' | 'title'> | null;
   readonly id: string;
   readonly foot: string;
   /** The foot of a book whose pages run on, so that no page has a mark of its own. */
@@ -75,6 +78,10 @@ export function pageFrame(book: Book, page: Page, messages: Messages, id: string
       pages.filter(({ listed }) => listed),
       page,
     ),
+    ...beside(
+      pages.filter(({ listed }) => listed),
+      page,
+    ),
     id,
     level: page.level,
     foot: messages('book.foot', { ...told, id }),
@@ -82,6 +89,14 @@ export function pageFrame(book: Book, page: Page, messages: Messages, id: string
     cautions: page.chapter === 'cautions' ? [] : cautionsOf(facts, page.cautions),
     dataset: page.chapter === 'records' ? datasetText(book, `${root}data/`, messages) : null,
   };
+}
+
+function beside(listed: readonly Page[], page: Page): Pick<PageFrame, 'before' | 'after'> {
+  const told = (other: Page | undefined): Pick<Page, 'path' | 'title'> | null =>
+    other ? { path: other.path, title: other.title } : null;
+  const place = listed.indexOf(page);
+  if (place < 0) return { before: told(listed.find(({ chapter }) => chapter === page.chapter)), after: null };
+  return { before: told(listed[place - 1]), after: told(listed[place + 1]) };
 }
 
 /** Cautions by id, with the words of their sources. Throws Error for an id that data/reference does not hold. */

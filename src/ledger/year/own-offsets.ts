@@ -33,7 +33,7 @@ export function ownOffsets(seasons: readonly Season[], cropId: string): OwnOffse
     sow: by(({ sown_on }) => [sown_on]),
     mulch: by(({ spot }, { events }) =>
       events.mulching
-        .filter(({ spots, work }) => work !== 'taken-off' && (spots === null || spots.includes(spot.id)))
+        .filter(({ spots, work }) => (work ?? 'laid') === 'laid' && (spots === null || spots.includes(spot.id)))
         .map(({ laid_on }) => laid_on),
     ),
     female: by(({ id }, { events }) =>

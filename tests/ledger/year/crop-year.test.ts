@@ -110,7 +110,7 @@ describe('a garden’s own records come first', () => {
         fruits:
           '- {id: F1, planting: S1-2023, fate: picked, set: {set_on: 2023-07-01}, pick: {picked_on: 2023-08-10, reason: ripe}}\n- {id: F2, planting: S1-2023, fate: picked, set: {set_on: 2023-07}, pick: {picked_on: 2023-08-01, reason: forecast}}\n- {id: F3, planting: S1-2023, fate: aborted, set: {set_on: 2023-06-01}}\n',
         mulching:
-          '- {laid_on: 2023-06-08, material: straw}\n- {laid_on: 2023-09-01, material: straw, work: taken-off}\n',
+          '- {laid_on: 2023-06-08, material: straw}\n- {laid_on: 2023-09-01, material: straw, work: taken-off}\n- {laid_on: 2023-07-20, material: grass, work: topped-up}\n',
       }),
       ...season(2024, {
         plantings: planting(2024, 'S1', 'about 2024-05-22', ', sown_on: 2024-05-01'),
