@@ -22,6 +22,7 @@ export const diary: QuestionChapter = {
         path: 'diary/',
         title: FRAME.title,
         listed: true,
+        earlier: false,
       },
       ...earlier.map((season) => seasonPage(facts, season, [])),
     ];
@@ -70,6 +71,7 @@ function seasonPage(facts: Facts, season: Season, earlier: readonly Season[]): P
     charts: chart ? [chart] : [],
     tables: chart ? [] : [diaryTable(season, entries)],
     listed: false,
+    earlier: true,
   };
 }
 

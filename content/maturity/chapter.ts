@@ -25,6 +25,7 @@ export const maturity: QuestionChapter = {
         path: 'maturity/',
         title: FRAME.title,
         listed: true,
+        earlier: false,
       },
       ...earlier.map(({ season, model }) => seasonPage(season, model)),
     ];
@@ -64,6 +65,7 @@ function seasonPage(season: SeasonMaturity, model: SeasonModel): Page {
     tables: table.rows.length > 0 ? [table] : [],
     figures: season.crops.flatMap(({ varieties }) => varieties.flatMap(figuresOf)),
     listed: false,
+    earlier: true,
   };
 }
 

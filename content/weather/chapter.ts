@@ -19,7 +19,7 @@ export const weather: QuestionChapter = {
     const [latest, ...earlier] = seasons;
     if (!latest) return [emptyPage(facts)];
     return [
-      { ...seasonPage(facts, latest, seasons), path: 'weather/', title: FRAME.title, listed: true },
+      { ...seasonPage(facts, latest, seasons), path: 'weather/', title: FRAME.title, listed: true, earlier: false },
       ...earlier.map((season) => seasonPage(facts, season, [])),
     ];
   },
@@ -57,6 +57,7 @@ function seasonPage(facts: Facts, season: SeasonWeather, all: readonly SeasonWea
     tables: [yearsTable(season), heatTable(season)],
     figures: figuresOf(season),
     listed: false,
+    earlier: true,
   };
 }
 

@@ -38,6 +38,7 @@ export const yieldChapter: QuestionChapter = {
         // What is lifted is this season's; an earlier one is only read about.
         cautions: ['lifting'],
         listed: true,
+        earlier: false,
       },
       ...earlier.map((season) => seasonPage(facts, season, [], [])),
     ];
@@ -74,6 +75,7 @@ function seasonPage(facts: Facts, season: SeasonYield, all: readonly SeasonYield
     ].filter(({ rows }) => rows.length > 0),
     figures: figuresOf(season),
     listed: false,
+    earlier: true,
   };
 }
 

@@ -26,6 +26,8 @@ export interface Page {
   readonly cautions: readonly string[];
   /** False for a page that the contents list under another, such as an earlier season. */
   readonly listed: boolean;
+  /** Tells what another page tells, of an earlier season: a home book on paper does without it. */
+  readonly earlier?: boolean;
   /** For the book's calendar file; absent for most pages. */
   readonly events?: readonly CalendarEvent[];
   /** A paper of its own to carry out; absent for a page of the book. */

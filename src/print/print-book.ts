@@ -49,7 +49,8 @@ async function printWhole(job: PrintJob): Promise<Printed> {
     styles: ['assets/book.css', WHOLE_STYLE],
   };
   const isHome = about.edition === 'home';
-  const leaves = leavesOf(job.book.pages, (page) => htmlOf(job, page), isHome ? 'running-on' : 'fresh-page');
+  const bound = isHome ? job.book.pages.filter(({ earlier }) => earlier !== true) : job.book.pages;
+  const leaves = leavesOf(bound, (page) => htmlOf(job, page), isHome ? 'running-on' : 'fresh-page');
   if (isHome) {
     cautionsOnce(leaves);
     notesBeside(leaves);
