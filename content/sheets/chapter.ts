@@ -1,6 +1,8 @@
 import { type BlankSheet, sharesOf, sidesOf } from '../../src/book/blank-sheet.ts';
 import type { Facts, MatterChapter } from '../../src/book/chapter.ts';
 import type { Page } from '../../src/book/page.ts';
+import { feedingLog } from './feeding-log.ts';
+import { flowerTally } from './flower-tally.ts';
 import { fruitRegister } from './fruit-register.ts';
 import { pickingAndCut } from './picking-and-cut.ts';
 import { plantingList } from './planting-list.ts';
@@ -13,6 +15,8 @@ import { weatherLog } from './weather-log.ts';
 const SHEETS: readonly ((facts: Facts) => BlankSheet)[] = [
   plantingList,
   weatherLog,
+  feedingLog,
+  flowerTally,
   scoutingSheet,
   fruitRegister,
   visits,

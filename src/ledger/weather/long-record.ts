@@ -70,7 +70,7 @@ export function standingOf(label: string, years: readonly YearMeasured[]): Stand
 }
 
 /** The median of sorted numbers. */
-function middleOf(sorted: readonly number[]): number {
+export function middleOf(sorted: readonly number[]): number {
   const half = Math.floor(sorted.length / 2);
   const [below, above] = [sorted[Math.ceil(sorted.length / 2) - 1] ?? Number.NaN, sorted[half] ?? Number.NaN];
   return (below + above) / 2;

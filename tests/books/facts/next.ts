@@ -17,13 +17,13 @@ export const NEXT_FACTS: Readonly<Record<string, readonly Fact[]>> = {
   ],
   'eight-plants': [
     fact(
-      '10 fruits, 24.2 kg, E3-a 82 days after planting out; set days and a gauge are kept, looks are not',
+      '10 fruits, 24.2 kg, E3-a 82 days after planting out; set days, a gauge and counted trays are kept, looks are not',
       [
         'In 2025 we so far picked 10 fruits',
         'the signs of each fruit before it is cut: it would help to answer 2 questions',
         'the first ripe one 82 days after planting out',
         'Watermelons: 7 cuts, not enough to judge the signs by',
-        'Then which tagged flowers set and how many of ten seeds come up',
+        'Then which tagged flowers set',
       ],
       ['the sweetest', 'both of the last two seasons'],
     ),

@@ -1,6 +1,6 @@
 import type { Fact } from '../garden-facts.ts';
 
-/** No garden here kept a record of what was laid by or given away: nothing may be counted. */
+/** Few here kept a record of what was laid by or given away: of the others nothing may be counted. */
 const NEVER: Fact['never'] = [/laid by, \d/, /still sound/, /Where the fruit of/, 'seeds of ten'];
 
 const fact = (why: string, says: Fact['says'], never: Fact['never'] = []): Fact => ({
@@ -25,12 +25,17 @@ export const PICKING_FACTS: Readonly<Record<string, readonly Fact[]>> = {
     ),
   ],
   'eight-plants': [
-    fact('E3-a on 8 August, the last of Copper Gate on 7 September; Thatch Penny 12 to 21 August', [
-      /Muskmelons ripen: 12( Aug)? to 21 Aug/,
-      'Watermelons ripen: 8 Aug to 7 Sept',
-      'as in our one season',
-      'Kept here: little',
-    ]),
+    {
+      page: 'picking/',
+      says: [
+        /Muskmelons ripen: 12( Aug)? to 21 Aug/,
+        'Watermelons ripen: 8 Aug to 7 Sept',
+        'as in our one season',
+        'The one fruit we laid by was sound to the end',
+      ],
+      never: ['seeds of ten'],
+      why: 'E3-a on 8 August, the last of Copper Gate on 7 September; Thatch Penny 12 to 21 August; E1-b eaten sound on 20 August',
+    },
   ],
   'notebook-years': [
     fact('picked in three years, and nothing told of what was laid by', [
@@ -55,7 +60,19 @@ export const PICKING_FACTS: Readonly<Record<string, readonly Fact[]>> = {
       [/muskmelon/i],
     ),
   ],
-  'us-letter': [fact('the month stands first, and degrees are Fahrenheit', [/Watermelons ripen: [A-Z][a-z]+ \d/, /to \d+ °F/], ['°C'])],
+  'us-letter': [
+    {
+      page: 'picking/',
+      says: [
+        /Watermelons ripen: [A-Z][a-z]+ \d/,
+        'at 45 to 59 °F',
+        /members 3 26 food bank 1 23 neighbours 1 about 7/,
+        /in all 5 about 56/,
+      ],
+      never: ['°C', /still sound/],
+      why: 'the month first; 7 and 15 °C are 44.6 and 59 °F; 26 + 22.5 + about 7 lb to three places',
+    },
+  ],
   'one-crop': [
     fact(
       'its own crop has neither way of taking it off nor days of keeping in its file; picked 20 September to 4 October',

@@ -2,7 +2,7 @@ import type { Fact } from '../garden-facts.ts';
 
 const NO_LOOK = 'No look is written down yet, so nobody knows what came or when.';
 
-/** No garden here wrote down a look: nothing may be said of one. */
+/** Most wrote down no look: nothing may be said of one. */
 const fact = (why: string, says: readonly string[], never: Fact['never'] = []): Fact => ({
   page: 'scouting/',
   says: [NO_LOOK, '0 none, 1 or 2 trace', '9 dead', ...says],
@@ -18,7 +18,19 @@ export const SCOUTING_FACTS: Readonly<Record<string, readonly Fact[]>> = {
       ['What could it be?'],
     ),
   ],
-  'eight-plants': [fact('E4 on 25 May, the others on 18 May', ['muskmelons from 25 May, watermelons from 18 May'])],
+  'eight-plants': [
+    {
+      page: 'scouting/',
+      says: [
+        'In 2025 we looked on 3 days',
+        'found slugs (at worst 9 of 9)',
+        /Slugs ?, E3: fell from 9 to 0 between 30 May and 13 Jul/,
+        'muskmelons from 25 May, watermelons from 18 May',
+      ],
+      never: [/mildew \(at worst/],
+      why: 'slugs took one of E3 before 30 May; nothing on 13 July and 17 August; E4 out on 25 May, the others on 18 May',
+    },
+  ],
   'notebook-years': [
     fact('too little is kept, and the page needs little', ['Known troubles:', 'Too little is kept yet', 'scouting.yaml']),
   ],

@@ -58,6 +58,13 @@ test('units are the garden’s', () => {
   expect(keys('weather-log', us)).toEqual(['date', 'rain_in', 'rain', 'tmax_f', 'tmin_f', 'note']);
 });
 
+test('what is given is written by weight or by volume, in the garden’s units, with its cautions on the back', () => {
+  const us = { ...TWO, about: { ...TWO.about, units: 'us' as const } };
+  expect(keys('feeding-log', TWO).slice(0, 5)).toEqual(['given_on', 'spots', 'material', 'mass_kg', 'volume_l']);
+  expect(keys('feeding-log', us).slice(3, 5)).toEqual(['mass_lb', 'volume_gal']);
+  expect(sheet('feeding-log', TWO).cautions).toEqual(expect.arrayContaining(['raw-manure', 'feeds']));
+});
+
 test('before the first season the sheets are blank and there all the same', () => {
   const none = { ...TWO, seasons: [] };
   expect(['planting-list', 'fruit-register', 'visits'].map((id) => sheet(id, none).known)).toEqual([[], [], []]);
