@@ -5,6 +5,7 @@ import { linkTexts, placesOf, textsIn, withChange } from '../reading/garden-text
 const PEOPLE = 'people.yaml';
 const VARIETIES = 'varieties.yaml';
 const VISITS = 'seasons/2025/visits.yaml';
+const SCOUTING = 'seasons/2025/scouting.yaml';
 const starter = textsIn('data/starter');
 
 const agreed = '- {id: JK, code: K4, name: Jossamy Kettlewick, agreed_on: 2024-03-02}\n';
@@ -92,6 +93,29 @@ describe('a record by somebody', () => {
     expect(found('', 'TS')).toMatchObject([{ code: 'by-unlisted' }]);
   });
 
+  test('is warned of in every kind of the diary, a second stranger by themselves', () => {
+    const diary = {
+      sowings: '- {sown_on: 2025-04-26, seeds: 4, by: X1}\n',
+      mulching: '- {laid_on: 2025-06-10, material: straw, by: X2}\n',
+      feeding: '- {given_on: 2025-06-10, material: compost, by: X3}\n',
+      flowering: '- {seen_on: 2025-07-01, what: first-male, by: X4}\n',
+      girths: '- {measured_on: 2025-07-20, fruit: M1-F1, girth_cm: 40, by: X5}\n',
+      scouting: '- {looked_on: 2025-07-05, found: none, by: X6}\n',
+      keeping: '- {ended_on: 2025-08-30, fruit: M1-F1, ended: eaten-sound, by: X7}\n',
+      shares: '- {shared_on: 2025-08-20, to: home, by: X8}\n',
+      tastings: '- {tasted_on: 2025-08-20, fruit: M1-F1, against: M1-F2, by: X9}\n',
+    };
+    const texts = Object.fromEntries(Object.entries(diary).map(([kind, text]) => [`seasons/2025/${kind}.yaml`, text]));
+    const { problems } = linkTexts(withPeople(everybody, texts));
+    const strangers = problems.filter(({ code }) => code === 'by-unlisted');
+    expect(strangers.map(({ file, line, message }) => `${file}:${line} ${message.slice(0, 4)}`).sort()).toEqual(
+      Object.keys(diary)
+        .map((kind, index) => `seasons/2025/${kind}.yaml:1 "X${index + 1}"`)
+        .sort(),
+    );
+    expect(strangers.every(({ severity, field }) => severity === 'warning' && field === 'by')).toBe(true);
+  });
+
   test('is not called a stranger when people.yaml has faults of its own', () => {
     expect(found(everybody.replace('code: F2', 'code: F 2'), 'TS').map(({ code }) => code)).toEqual(['id-form']);
   });
@@ -121,6 +145,21 @@ describe('a published text that names somebody', () => {
       );
     });
   }
+
+  test('in what was found on the leaves, at its place; not in a note beside it', () => {
+    const look = (rest: string): Readonly<Record<string, string>> =>
+      withPeople(everybody, { [SCOUTING]: `- {looked_on: 2025-07-05, found: other, ${rest}}\n` });
+    expect(placesOf(look(`what: the goat of ${NAME}`))).toEqual([`${SCOUTING}:1:47 name-not-agreed`]);
+    expect(placesOf(look('what: the goat of Jossamy Kettlewick'))).toEqual([]);
+    expect(placesOf(look(`what: a goat, note: ${NAME} let it in`))).toEqual([]);
+  });
+
+  test('on the tag of a flower, and in the id of a lot', () => {
+    const tag = `- {seen_on: 2025-07-01, what: tagged, tag: ${NAME}}\n`;
+    expect(codesOf({ 'seasons/2025/flowering.yaml': tag })).toEqual(['name-not-agreed']);
+    const lots = `${starter['lots.yaml']}- {id: tamsel-sallowfield-23, variety: brindle-penny, from: gift}\n`;
+    expect(codesOf({ 'lots.yaml': lots })).toEqual(['name-not-agreed']);
+  });
 
   const codesOf = (texts: Readonly<Record<string, string>>): string[] =>
     linkTexts(withPeople(everybody, texts)).problems.map(({ code }) => code);

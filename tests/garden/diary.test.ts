@@ -55,6 +55,28 @@ const CASES: readonly [name: string, kind: string, text: string, wrong: string[]
     '- {tasted_on: 2025-08-20, fruit: F1, against: F9}\n',
     ['1:47 dangling-id'],
   ],
+  [
+    'the first fruit of a pair',
+    'tastings',
+    '- {tasted_on: 2025-08-20, fruit: F8, against: F1}\n',
+    ['1:34 dangling-id'],
+  ],
+  ['a fruit measured', 'girths', '- {measured_on: 2025-08-02, fruit: F7, girth_cm: 60}\n', ['1:36 dangling-id']],
+  ['a fruit kept', 'keeping', '- {ended_on: 2025-08-20, fruit: F7, ended: rotted}\n', ['1:33 dangling-id']],
+  [
+    'a planting of a flower',
+    'flowering',
+    '- {seen_on: 2025-07-01, planting: P9, what: first-male}\n',
+    ['1:35 dangling-id'],
+  ],
+  ['a planting of a tray', 'sowings', '- {sown_on: 2025-04-20, planting: P9, seeds: 8}\n', ['1:35 dangling-id']],
+  [
+    'each of two spots fed',
+    'feeding',
+    '- {given_on: 2025-06-02, material: compost, spots: [M8, M1, M9]}\n',
+    ['1:53 dangling-id', '1:61 dangling-id'],
+  ],
+  ['a spot looked at', 'scouting', '- {looked_on: 2025-07-01, found: none, spots: [M4]}\n', ['1:48 dangling-id']],
   ['a fruit against itself', 'tastings', '- {tasted_on: 2025-08-20, fruit: F1, against: F1}\n', ['1:47 same-fruit']],
   ['more up than sown', 'sowings', '- {sown_on: 2025-04-20, seeds: 8, emerged: 9}\n', ['1:44 part-over-whole']],
   [
@@ -120,6 +142,24 @@ const CASES: readonly [name: string, kind: string, text: string, wrong: string[]
     'shares',
     '- {id: S1, shared_on: 2025-08-20, to: home}\n- {id: s1, shared_on: 2025-08-21, to: stall}\n',
     ['2:8 duplicate-id'],
+  ],
+  [
+    'a lot of no variety',
+    'lots',
+    '- {id: A-24, variety: amber, from: bought}\n- {id: B, variety: cedar, from: saved}\n',
+    ['2:20 dangling-id'],
+  ],
+  [
+    'a lot twice, capitals aside',
+    'lots',
+    '- {id: A-24, variety: amber, from: bought}\n- {id: a-24, variety: amber, from: gift}\n',
+    ['2:8 duplicate-id'],
+  ],
+  [
+    'measured on the day it was picked',
+    'girths',
+    '- {measured_on: 2025-08-12, fruit: F1, girth_cm: 60}\n- {measured_on: 2025-09-12, fruit: F2, girth_cm: 60}\n',
+    [],
   ],
   [
     'seed saved from a hybrid',

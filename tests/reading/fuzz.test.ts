@@ -46,6 +46,23 @@ const EDITS: Readonly<Record<string, Edit>> = {
 const starter = {
   ...textsIn('data/starter'),
   'crops/globe.yaml': 'id: globe\nnames: {en: globe}\nplurals: {en: globes}\nslip: none\nfruit_on_ground: yes\n',
+  'seasons/2025/mulching.yaml': `- laid_on: 2025-06-14
+  spots: [M1, T1]
+  work: laid
+  material: straw
+  cover_of_ten: 8
+  depth_cm: 5.5
+`,
+  'seasons/2025/tastings.yaml': `- tasted_on: 2025-08-25
+  fruit: M1-F2
+  against: T1-F1
+  sweeter: 2
+  better: less
+- tasted_on: 2025-08-25
+  fruit: T1-F1
+  against: M1-F2
+  note: With lemon.
+`,
 };
 const ROUNDS = 24;
 /** Edits that most often leave no record to read. */

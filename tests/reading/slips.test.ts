@@ -6,6 +6,8 @@ const FRUITS = 'seasons/2025/fruits.yaml';
 const PICKINGS = 'seasons/2025/pickings.yaml';
 const PLANTINGS = 'seasons/2025/plantings.yaml';
 const WEATHER = 'weather/back-step.csv';
+const FEEDING = 'seasons/2025/feeding.yaml';
+const SCOUTING = 'seasons/2025/scouting.yaml';
 
 test('the starter itself has no problem', () => {
   expect(linkTexts(starter).problems).toEqual([]);
@@ -93,6 +95,38 @@ const SLIPS: readonly Slip[] = [
     to: 'mass_lb: 7.4\n    mass_kg: 3.35',
     code: 'two-units',
     shows: 'delete the other',
+  },
+  {
+    name: 'a trouble by another word',
+    path: SCOUTING,
+    from: 'found: mildew',
+    to: 'found: white leaves',
+    code: 'unknown-word',
+    shows: 'mildew',
+  },
+  {
+    name: 'how bad in a word',
+    path: SCOUTING,
+    from: 'severity: 3',
+    to: 'severity: slight',
+    code: 'not-a-number',
+    shows: 'blank',
+  },
+  {
+    name: 'a feed by its maker’s name',
+    path: FEEDING,
+    from: 'material: bought-feed',
+    to: 'material: Plumpgrow',
+    code: 'unknown-word',
+    shows: 'bought-feed',
+  },
+  {
+    name: 'a spot that was not marked out',
+    path: SCOUTING,
+    from: 'spots: [M1]',
+    to: 'spots: [m1]',
+    code: 'id-spelling',
+    shows: 'M1',
   },
 ];
 

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { z } from 'zod';
 import type { Day } from '../../src/day.ts';
+import { EVENT_KINDS } from '../../src/garden/event.ts';
 import { leavesOf } from '../../src/garden/leaves.ts';
 import { readGardenRecords } from '../../src/reading/garden-records.ts';
 import { KINDS, type Kind } from '../../src/reading/kinds.ts';
@@ -60,7 +61,7 @@ describe('somebody who took their agreement back', () => {
   test('stands in no byte of the book, by name or by id; their code stands for them', async () => {
     const site = await siteWith(WITHDRAWN);
     expect(traces(site)).toEqual([]);
-    const data = ['people', 'pickings', 'fruits', 'visits'].map((table) => `data/${table}.csv`);
+    const data = ['people', 'pickings', 'fruits', 'visits', ...EVENT_KINDS].map((table) => `data/${table}.csv`);
     expect(holding(site, CODE).sort()).toEqual(expect.arrayContaining(data.sort()));
   });
 
@@ -85,16 +86,15 @@ describe('somebody who took their agreement back', () => {
 test('somebody who agreed stands there by name, in their records and where they are thanked, and never by id', async () => {
   const site = await siteWith(AGREED);
   expect(holding(site, ID)).toEqual([]);
-  expect(holding(site, NAME).sort()).toEqual([
-    'colophon/index.html',
-    'data/datapackage.json',
-    'data/dataset.jsonld',
-    'data/fruits.csv',
-    'data/people.csv',
-    'data/pickings.csv',
-    'data/visits.csv',
-    'records/index.html',
-  ]);
+  expect(holding(site, NAME).sort()).toEqual(
+    [
+      'colophon/index.html',
+      'data/datapackage.json',
+      'data/dataset.jsonld',
+      'records/index.html',
+      ...['fruits', 'people', 'pickings', 'visits', ...EVENT_KINDS].map((table) => `data/${table}.csv`),
+    ].sort(),
+  );
   expect(String(site.get('colophon/index.html'))).toContain(`Records kept by ${NAME}.`);
   expect(holding(site, `${NAME} of the shed`)).toEqual([]);
 });

@@ -41,7 +41,23 @@ ${note}
   cut: {cut_on: 2025-08-13, liked: very, ${by}}
   ${note}
 - {id: F2, planting: P1, fate: lost, end: {ended_on: 2025-08-01, lost_to: animal, ${by}}, ${note}}
+- {id: F3, planting: P2, fate: picked, pick: {picked_on: 2025-08-10, ${by}}, cut: {cut_on: 2025-08-13, ${by}}, ${note}}
 `,
   'seasons/2025/visits.yaml': `- {id: V1, visited_on: 2025-08-10, fruits: [{fruit: F1, call: ripe, ${note}}], ${by}}\n`,
+  'lots.yaml': `- {id: L1, variety: dapple, from: gift, tests: [{tested_on: 2025-03-20, seeds: 10, sprouted: 8, ${note}}], ${note}}\n`,
+  'seasons/2025/sowings.yaml': `- {sown_on: 2025-04-20, lot: L1, planting: P1, seeds: 6, emerged: 5, ${by}}\n`,
+  'seasons/2025/mulching.yaml': `- {laid_on: 2025-06-10, material: straw, spots: [M1], ${by}}\n`,
+  'seasons/2025/feeding.yaml': `- {given_on: 2025-05-10, material: compost, spots: [M1], barrows: 1, ${by}}
+- {given_on: 2025-07-10, material: liquid-feed, roughly: some, ${by}}
+`,
+  'seasons/2025/flowering.yaml': `- {seen_on: 2025-06-25, planting: P1, what: first-female, ${by}}
+- {seen_on: 2025-07-01, planting: P1, what: closed-for-seed, tag: wool, flowers: 3, took: 1, ${by}}
+- {seen_on: 2025-07-02, what: insects-counted, insects: 4, ${by}}
+`,
+  'seasons/2025/girths.yaml': `- {measured_on: 2025-07-20, fruit: F1, girth_cm: 40, ${by}}\n`,
+  'seasons/2025/scouting.yaml': `- {looked_on: 2025-07-05, found: other, what: a goat, spots: [M1], checked: 2, affected: 1, severity: 2, ${by}}\n`,
+  'seasons/2025/keeping.yaml': `- {ended_on: 2025-08-13, fruit: F1, ended: eaten-sound, ${by}}\n`,
+  'seasons/2025/shares.yaml': `- {shared_on: 2025-08-10, to: neighbours, planting: P2, fruits: 2, ${by}}\n`,
+  'seasons/2025/tastings.yaml': `- {tasted_on: 2025-08-13, fruit: F1, against: F3, sweeter: same, ${by}}\n`,
   'weather/porch.csv': `date,rain_mm,tmax_c,tmin_c,note\n2025-06-01,3,28,14,read by ${name}\n`,
 };
