@@ -9,6 +9,7 @@ import type { SeasonRecord } from '../records/season.ts';
 import { checkCounts } from './check-counts.ts';
 import { checkFruit } from './check-fruit.ts';
 import { checkLikely } from './check-likely.ts';
+import { checkManure } from './check-manure.ts';
 import { checkBlocks, checkPicking, checkPickingTwice, checkPlanting, checkReplanted } from './check-planting.ts';
 import { checkVisit } from './check-visit.ts';
 import type { Fruit, Picking, Planting, Season, Visit } from './garden.ts';
@@ -72,7 +73,15 @@ export function linkSeason(
       visits: visitList.sort((a, b) => (a.visited_on < b.visited_on ? -1 : a.visited_on > b.visited_on ? 1 : 0)),
       events: diary.events,
     },
-    problems: [...problems, ...checkCounts([...plantings.index.byId.values()], linked)],
+    problems: [
+      ...problems,
+      ...checkCounts([...plantings.index.byId.values()], linked),
+      ...checkManure(
+        of('feeding').flatMap(({ entries }) => entries),
+        linked,
+        season?.ends_on ?? null,
+      ),
+    ],
   };
 }
 
