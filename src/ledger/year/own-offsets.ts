@@ -33,7 +33,11 @@ export function ownOffsets(seasons: readonly Season[], cropId: string): OwnOffse
     sow: by(({ sown_on }) => [sown_on]),
     mulch: by(({ spot }, { events }) =>
       events.mulching
-        .filter(({ spots, work }) => (work ?? 'laid') === 'laid' && (spots === null || spots.includes(spot.id)))
+        // Plastic is laid before planting to warm the ground: another matter.
+        .filter(
+          ({ spots, work, material }) =>
+            (work ?? 'laid') === 'laid' && material !== 'plastic' && (spots === null || spots.includes(spot.id)),
+        )
         .map(({ laid_on }) => laid_on),
     ),
     female: by(({ id }, { events }) =>
