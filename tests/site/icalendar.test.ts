@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import ICAL from 'ical.js';
 import { describe, expect, it } from 'vitest';
 import { addDays, type Day, dayOf } from '../../src/day.ts';
-import { type DayEvent, type CalendarSetting, icalendar } from '../../src/site/icalendar.ts';
+import { type CalendarSetting, type DayEvent, icalendar } from '../../src/site/icalendar.ts';
 import { MOST_OCTETS, SEVERAL_DAYS, TEXT } from '../published/icalendar/rfc5545.ts';
 
 const SETTING: CalendarSetting = {
