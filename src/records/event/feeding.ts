@@ -25,8 +25,8 @@ export const feedingSchema = record({
   cups: amount({ min: 0, max: 500 }).meta({ title: 'Cups' }).optional(),
   roughly: choice(['some', 'little', 'plenty'], { title: 'How much, in a word' }).optional(),
   label_n: label('N'),
-  label_p2o5: label('P₂O₅'),
-  label_k2o: label('K₂O'),
+  label_p2o5: label('P2O5'),
+  label_k2o: label('K2O'),
   worked_in: yesNo({ title: 'Worked in' }).optional(),
   ...written,
 });

@@ -55,7 +55,7 @@ export const FEED_FACTS: Readonly<Record<string, readonly Fact[]>> = {
       [
         '10 spots got something in 2025',
         /L9, L10 48 to 189 24 to 123/,
-        `${STOP}: watermelons about 3 Jul.`, 'watermelons 8 to 17', 'of 100 parts of P₂O₅ 44 are phosphorus'],
+        `${STOP}: watermelons about 3 Jul.`, 'watermelons 8 to 17', 'of 100 parts of P2O5 44 are phosphorus'],
       ['muskmelon', 'cucumber'],
     ),
   ],
