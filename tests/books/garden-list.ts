@@ -18,14 +18,14 @@ const garden = (
 ): GardenOf => ({ name, edition, paper: 'A4', sheets: { least, most }, warnings: [], ...more });
 
 export const GARDENS: readonly GardenOf[] = [
-  garden('day-zero', 'home', [13, 20]),
-  garden('eight-plants', 'home', [17, 25]),
-  garden('notebook-years', 'home', [22, 31], { warnings: ['harvest-missing'] }),
-  garden('no-instruments', 'home', [16, 24]),
-  garden('ten-unblocked', 'community', [18, 27]),
-  garden('southern', 'community', [26, 36]),
-  garden('us-letter', 'community', [26, 38], { paper: 'Letter' }),
-  garden('one-crop', 'community', [19, 28]),
+  garden('day-zero', 'home', [42, 55]),
+  garden('eight-plants', 'home', [46, 60]),
+  garden('notebook-years', 'home', [48, 64], { warnings: ['harvest-missing'] }),
+  garden('no-instruments', 'home', [44, 58]),
+  garden('ten-unblocked', 'community', [43, 58]),
+  garden('southern', 'community', [53, 70]),
+  garden('us-letter', 'community', [55, 74], { paper: 'Letter' }),
+  garden('one-crop', 'community', [40, 54]),
 ];
 
 export const folderOf = (name: string): string => `tests/books/gardens/${name}`;
