@@ -14,11 +14,11 @@ interface Tick {
   readonly label: string | null;
 }
 
-const CM = { unit: 'cm', unit_mm: 10, per_piece: 17 } as const;
+const CM = { unit: 'cm', unit_mm: 10, per_piece: 16 } as const;
 const INCHES = { unit: 'in', unit_mm: 25.4, per_piece: 6 } as const;
 const PIECES = 6;
 
-/** Six pieces glued end to end go round a fruit of a metre. */
+/** Six pieces glued end to end go round a fruit of 96 cm, or of 36 inches. */
 export function girthStripModel({ garden: { about } }: Facts): GirthStripModel {
   const { unit, unit_mm, per_piece } = about.units === 'us' ? INCHES : CM;
   return {

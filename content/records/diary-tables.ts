@@ -16,13 +16,10 @@ const TITLES: Readonly<Record<EventKind, string>> = {
 };
 
 const OF_SEASON: ForeignKey = { columns: ['season'], table: 'season', its: ['label'] };
-const OF_PLANTING: ForeignKey = { columns: ['season', 'planting'], table: 'plantings', its: ['season', 'id'] };
 
-/** Records an entry names. A fruit, or a planting yet to come, may not be known on the day of the book: those are left out. */
+/** Records an entry names. A planting may be left blank, and a fruit not be known on the day of the book: those are no keys. */
 const POINTS_AT: Partial<Record<EventKind, readonly ForeignKey[]>> = {
   sowings: [{ columns: ['lot'], table: 'lots', its: ['id'] }],
-  flowering: [OF_PLANTING],
-  shares: [OF_PLANTING],
 };
 
 /** The diary's kinds, each as one table. */
