@@ -109,7 +109,7 @@ test('a season added, a file deleted, and the garden gone and back', async () =>
 
   const aside = join(scratch(), 'aside');
   cpSync(folder, aside, { recursive: true });
-  for (const name of ['garden.yaml', 'varieties.yaml', 'seasons', 'weather'])
+  for (const name of ['garden.yaml', 'varieties.yaml', 'lots.yaml', 'seasons', 'weather'])
     rmSync(join(folder, name), { recursive: true });
   await until(() => shows(503, 'Why is there no handbook?'));
   cpSync(aside, folder, { recursive: true });
