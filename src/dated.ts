@@ -13,6 +13,12 @@ export type Dated =
     }
   | { readonly kind: 'unknown'; readonly first: null; readonly last: null; readonly text: string };
 
+/** A date that names one day, sure or about. */
+export type OneDay = Extract<Dated, { readonly first: Day }>;
+
+/** Whether a date names one day, sure or about: spans and months name none. */
+export const isOneDay = (date: Dated): date is OneDay => date.kind === 'day' || date.kind === 'about';
+
 /** Reads the one date grammar of all records. Null when the text is none of its five forms. */
 export function parseDated(text: string): Dated | null {
   if (text === 'unknown') return { kind: 'unknown', first: null, last: null, text };

@@ -96,4 +96,22 @@ export const happened = (
   reason: told.reason,
 });
 
+/** A figure reckoned ahead from facts of the trade: no range, and by itself no record under it. */
+export const reckoned = (
+  told: Pick<Figure, 'id' | 'value' | 'unit' | 'method' | 'basis'> &
+    Partial<Pick<Figure, 'n' | 'replicate' | 'source' | 'reason'>>,
+): Figure => ({
+  id: told.id,
+  value: told.value,
+  unit: told.unit,
+  interval: null,
+  n: told.n ?? 0,
+  replicate: told.replicate ?? null,
+  reach: 'next-summer-here',
+  method: told.method,
+  source: told.source ?? null,
+  basis: told.basis,
+  reason: told.reason ?? null,
+});
+
 export const because = (code: string, values: Reason['values'] = {}): Reason => ({ code, values });

@@ -1,6 +1,7 @@
 import type { Facts, QuestionChapter } from '../../src/book/chapter.ts';
 import { type RecordLevel, recordLevel } from '../../src/book/record-level.ts';
 import { type WhenLine, whenLines } from '../../src/book/when-line.ts';
+import { isOneDay } from '../../src/dated.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import { type CropYear, YEAR_STEPS, type YearStep } from '../../src/ledger/year/crop-year.ts';
 import { yearChart } from './charts.ts';
@@ -57,7 +58,7 @@ function levelOf({ garden: { seasons } }: Facts): RecordLevel {
   const plantings = seasons.flatMap((season) => season.plantings);
   const events = seasons.map((season) => season.events);
   return recordLevel('little', {
-    little: plantings.some(({ planted_on }) => planted_on.kind === 'day' || planted_on.kind === 'about'),
+    little: plantings.some(({ planted_on }) => isOneDay(planted_on)),
     some: plantings.some(({ fruits }) => fruits.some(({ set, pick }) => set?.set_on || pick)),
     full: events.some(({ flowering, mulching }) => flowering.length > 0 && mulching.length > 0),
   });

@@ -3,6 +3,7 @@ import type { Page } from '../../src/book/page.ts';
 import { type RecordLevel, recordLevel } from '../../src/book/record-level.ts';
 import { allEvents } from '../../src/garden/event.ts';
 import type { Season } from '../../src/garden/garden.ts';
+import { plantedSeasons } from '../../src/garden/last-planted.ts';
 import { diaryChart } from './charts.ts';
 import { milestonesOf } from './milestones.ts';
 import { diaryRows } from './rows.ts';
@@ -14,7 +15,7 @@ export const diary: QuestionChapter = {
   kind: 'question',
   id: 'diary',
   write(facts) {
-    const [latest, ...earlier] = facts.garden.seasons.filter(({ plantings }) => plantings.length > 0).toReversed();
+    const [latest, ...earlier] = plantedSeasons(facts.garden).toReversed();
     if (!latest) return [emptyPage(facts)];
     return [
       {

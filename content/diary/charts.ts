@@ -4,6 +4,7 @@ import { eventStrip } from '../../src/charts/event-strip.ts';
 import type { Day } from '../../src/day.ts';
 import type { Season } from '../../src/garden/garden.ts';
 import { ownStation } from '../../src/garden/own-station.ts';
+import { readDay } from '../../src/ledger/weather/read-day.ts';
 import type { SeasonWeather } from '../../src/ledger/weather/season-weather.ts';
 import { windowsOf } from '../../src/ledger/weather/window.ts';
 import { type Entry, LANES, type Lane } from './entry.ts';
@@ -43,12 +44,7 @@ export function diaryChart(
         lanes: shown,
         rain: days.some((day) => day !== null && day.rain_mm !== null)
           ? {
-              days: days.map((day) => ({
-                tmin_c: null,
-                tmax_c: null,
-                rain_mm: day?.rain_mm ?? null,
-                rain_unknown: day === null || (day.rain_mm === null && day.rain === null),
-              })),
+              days: days.map(readDay),
               labelled_mm: weather?.settings.thresholds.soaking_day_mm ?? Number.POSITIVE_INFINITY,
             }
           : null,

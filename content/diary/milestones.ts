@@ -1,3 +1,4 @@
+import { isOneDay } from '../../src/dated.ts';
 import type { Day } from '../../src/day.ts';
 import type { Entry } from './entry.ts';
 
@@ -13,11 +14,7 @@ export interface Milestones {
 /** Days written down as a day or about one; spans and months name none. */
 export function milestonesOf(entries: readonly Entry[]): Milestones {
   const daysOf = (code: string): Day[] =>
-    entries
-      .flatMap(({ code: of, date }) =>
-        of === code && (date.kind === 'day' || date.kind === 'about') ? [date.first] : [],
-      )
-      .sort();
+    entries.flatMap(({ code: of, date }) => (of === code && isOneDay(date) ? [date.first] : [])).sort();
   const first = (code: string): Day | null => daysOf(code)[0] ?? null;
   return {
     sown: first('sown'),

@@ -1,6 +1,6 @@
 import type { Facts } from '../../src/book/chapter.ts';
+import { materialName } from '../../src/book/material-name.ts';
 import type { Season } from '../../src/garden/garden.ts';
-import { inLanguage } from '../../src/garden/in-language.ts';
 import { naturally } from '../../src/natural-order.ts';
 import { type Entry, LANES } from './entry.ts';
 import { eventEntries } from './of-events.ts';
@@ -10,10 +10,7 @@ import { visitEntries } from './of-visits.ts';
 /** All that happened in a season by day, what is of one kind and day told once; of unknown day last. */
 export function seasonEntries({ garden, reference }: Pick<Facts, 'garden' | 'reference'>, season: Season): Entry[] {
   const { varieties, lots, about } = garden;
-  const material = (id: string): string => {
-    const names = reference.materials.find((one) => one.id === id)?.names ?? null;
-    return inLanguage(names, about.locale) ?? id;
-  };
+  const material = (id: string): string => materialName(reference, id, about.locale);
   const all = [
     ...plantingEntries(season),
     ...eventEntries(season, { varieties, lots, material }),

@@ -1,7 +1,7 @@
 import type { Facts } from '../../src/book/chapter.ts';
 import { because, type Figure, happened } from '../../src/figure.ts';
 import type { Season } from '../../src/garden/garden.ts';
-import type { Span } from '../../src/ledger/feeding/nitrogen-of.ts';
+import type { Span } from '../../src/ledger/feeding/span.ts';
 import { type SpotFed, spotsFed } from '../../src/ledger/feeding/spots-fed.ts';
 
 /** Spots that got the same, in print. */

@@ -1,4 +1,5 @@
 import type { Facts } from '../../src/book/chapter.ts';
+import { isOneDay } from '../../src/dated.ts';
 import { type Day, daysBetween } from '../../src/day.ts';
 import { type Figure, happened } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
@@ -94,9 +95,7 @@ export function rowsOf(season: Season, crop: Crop): FlowerRow[] {
   const own = season.events.flowering.filter((flower) => cropOf(season, flower)?.id === crop.id);
   const seen = (entries: readonly Flower[], what: Flower['what'], planting: Planting | null): Seen | null => {
     const [first] = entries
-      .flatMap(({ what: is, seen_on, key }) =>
-        is === what && (seen_on.kind === 'day' || seen_on.kind === 'about') ? [{ on: seen_on.first, key }] : [],
-      )
+      .flatMap(({ what: is, seen_on, key }) => (is === what && isOneDay(seen_on) ? [{ on: seen_on.first, key }] : []))
       .sort((a, b) => (a.on < b.on ? -1 : 1));
     return first ? { ...first, days: planting && daysFrom(planting, first.on) } : null;
   };
@@ -110,7 +109,7 @@ export function rowsOf(season: Season, crop: Crop): FlowerRow[] {
 }
 
 const daysFrom = ({ planted_on }: Planting, on: Day): number | null =>
-  planted_on.kind === 'day' || planted_on.kind === 'about' ? daysBetween(planted_on.first, on) : null;
+  isOneDay(planted_on) ? daysBetween(planted_on.first, on) : null;
 
 export const spanFigures = (span: FlowerSpan | null): Figure[] =>
   span?.days ? [span.days.soonest, span.days.latest] : [];

@@ -1,5 +1,5 @@
 import type { Facts } from '../../src/book/chapter.ts';
-import type { Dated } from '../../src/dated.ts';
+import { type Dated, isOneDay } from '../../src/dated.ts';
 import type { Day } from '../../src/day.ts';
 import { because, type Figure, type FigureUnit, happened } from '../../src/figure.ts';
 import type { Fruit, Planting, Season } from '../../src/garden/garden.ts';
@@ -81,7 +81,7 @@ const varietiesOf = ({ crops }: SeasonYield): number => crops.reduce((sum, { var
 function plantedFrom(plantings: readonly Planting[]): Dated | null {
   return plantings
     .map(({ planted_on }) => planted_on)
-    .filter(({ kind }) => kind === 'day' || kind === 'about')
+    .filter(isOneDay)
     .reduce<Dated | null>(
       (first, date) => (first?.first && date.first && first.first <= date.first ? first : date),
       null,

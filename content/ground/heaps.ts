@@ -1,6 +1,6 @@
 import { bowlVolume, boxVolume, capVolume, frustumVolume, ridgeVolume } from '../../src/agronomy/heap-volume.ts';
 import type { Facts } from '../../src/book/chapter.ts';
-import type { Figure, FigureUnit } from '../../src/figure.ts';
+import { type Figure, type FigureUnit, reckoned } from '../../src/figure.ts';
 import type { Spot } from '../../src/garden/garden.ts';
 import { measuresOf } from '../../src/garden/measures.ts';
 
@@ -84,19 +84,8 @@ function litresOf(kind: Spot['kind'], [long_cm, wide_cm, high_cm]: Size): number
 /** Heaps for the kinds of spot of this garden, mounds where it has no spot at all, in its own barrows and cans. */
 export function heapsOf({ garden, ledger }: Facts): Heaps {
   const { can_l, barrow_l } = measuresOf(garden.about);
-  const figure = (id: string, value: number, unit: FigureUnit): Figure => ({
-    id: `ground.${id}`,
-    value,
-    unit,
-    interval: null,
-    n: 0,
-    replicate: null,
-    reach: 'next-summer-here',
-    method: 'heap-litres',
-    source: null,
-    basis: ledger.bases.of([]),
-    reason: null,
-  });
+  const figure = (id: string, value: number, unit: FigureUnit): Figure =>
+    reckoned({ id: `ground.${id}`, value, unit, method: 'heap-litres', basis: ledger.bases.of([]) });
   const heap = (kind: Spot['kind'], size: Size): Heap => {
     const [long_cm, wide_cm, high_cm] = size;
     const name = `${kind}_${[long_cm, wide_cm, high_cm].filter((cm) => cm !== null).join('x')}_cm`;

@@ -1,6 +1,6 @@
 import type { Facts } from '../../src/book/chapter.ts';
+import { materialName } from '../../src/book/material-name.ts';
 import type { Season } from '../../src/garden/garden.ts';
-import { inLanguage } from '../../src/garden/in-language.ts';
 import { LEAST_DAYS, type ManureClock, manureClocks } from '../../src/garden/manure-clock.ts';
 
 export interface ClockLine extends ManureClock {
@@ -20,16 +20,12 @@ export interface ManureModel {
 
 /** The wait of every entry of raw manure of the latest season, and the rule. */
 export function manureOf({ garden, ledger, reference, today }: Facts, season: Season | null): ManureModel {
-  const nameOf = (id: string): string => {
-    const material = reference.materials.find((one) => one.id === id);
-    return inLanguage(material?.names ?? null, garden.about.locale) ?? id;
-  };
   return {
     season: season?.label ?? null,
     lines: season
       ? manureClocks(season.events.feeding, season.plantings).map((clock) => ({
           ...clock,
-          name: nameOf(clock.material),
+          name: materialName(reference, clock.material, garden.about.locale),
           passed: clock.earliest === null || today === null ? null : clock.earliest <= today,
         }))
       : [],

@@ -1,18 +1,14 @@
 import { boxVolume } from '../../src/agronomy/heap-volume.ts';
 import { massForNitrogen } from '../../src/agronomy/nutrients.ts';
 import type { Facts } from '../../src/book/chapter.ts';
-import type { Figure, FigureUnit } from '../../src/figure.ts';
+import { type Figure, type FigureUnit, reckoned } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import type { Crop, Spot } from '../../src/garden/garden.ts';
 import { inLanguage } from '../../src/garden/in-language.ts';
 import { measuresOf } from '../../src/garden/measures.ts';
+import { nitrogenWanted } from '../../src/ledger/feeding/nitrogen-wanted.ts';
+import { type Span, spanOf } from '../../src/ledger/feeding/span.ts';
 import type { MaterialRecord } from '../../src/records/material.ts';
-
-/** The least and the most the sources leave room for. */
-export interface Span {
-  readonly low: number;
-  readonly high: number;
-}
 
 /** How much of one material gives a crop its nitrogen on the average spot. */
 export interface MaterialLine {
@@ -46,8 +42,6 @@ export interface Nitrogen {
   readonly figures: readonly Figure[];
 }
 
-/** kg a hectare in one g a m². */
-const KG_HA_PER_G_M2 = 10;
 const LAYER_CM = 3;
 /** First number of an example label. */
 const LABEL_N = 5;
@@ -58,8 +52,8 @@ export function nitrogenOf(facts: Facts): Nitrogen {
   const areas = garden.spots.flatMap(({ share_m2 }: Spot) => share_m2 ?? []);
   const area_known = areas.length > 0;
   const area_m2 = area_known ? areas.reduce((sum, area) => sum + area, 0) / areas.length : 1;
-  const crops = ledger.years.flatMap(({ crop }) =>
-    crop.feeding ? [modelOf(crop, crop.feeding, { area_m2, barrow_l, locale: garden.about.locale }, reference)] : [],
+  const crops = ledger.years.flatMap(
+    ({ crop }) => modelOf(crop, { area_m2, barrow_l, locale: garden.about.locale }, reference) ?? [],
   );
   const layer_l = boxVolume({ length_m: area_m2, width_m: 1, height_m: LAYER_CM / 100 });
   return {
@@ -90,13 +84,10 @@ interface Here {
   readonly locale: string;
 }
 
-function modelOf(
-  crop: Crop,
-  { n_low_kg_ha, n_high_kg_ha }: NonNullable<Crop['feeding']>,
-  here: Here,
-  { materials }: Facts['reference'],
-): NitrogenModel {
-  const n_g_per_m2 = { low: n_low_kg_ha / KG_HA_PER_G_M2, high: n_high_kg_ha / KG_HA_PER_G_M2 };
+/** Null for a crop of which no source tells how much it is given. */
+function modelOf(crop: Crop, here: Here, { materials }: Facts['reference']): NitrogenModel | null {
+  const n_g_per_m2 = nitrogenWanted(crop);
+  if (!n_g_per_m2) return null;
   const lines = materials.flatMap((material) => lineOf(material, n_g_per_m2, here) ?? []);
   const bag = { low: LABEL_N, high: LABEL_N };
   const all = { low: 100, high: 100 };
@@ -126,9 +117,6 @@ function lineOf(material: MaterialRecord, wanted: Span, { area_m2, barrow_l, loc
   };
 }
 
-const spanOf = (low: number | null, high: number | null): Span | null =>
-  low === null || high === null ? null : { low, high };
-
 /** Least of the richest for the smaller target, most of the poorest for the larger; null without nitrogen. */
 function massSpan(wanted: Span, area_m2: number, n: Span, first: Span): Span | null {
   const mass = (n_g_m2: number, n_percent: number, of100: number): number | null =>
@@ -138,19 +126,10 @@ function massSpan(wanted: Span, area_m2: number, n: Span, first: Span): Span | n
 
 const figuresOf = ({ id, n_g_per_m2, feed_5_kg, materials }: NitrogenModel, basis: string): Figure[] => {
   const pair = (name: string, { low, high }: Span, unit: FigureUnit): Figure[] =>
-    [low, high].map((value, index) => ({
-      id: `ground.${id}.${name}_${index === 0 ? 'least' : 'most'}`,
-      value,
-      unit,
-      interval: null,
-      n: 0,
-      replicate: null,
-      reach: 'next-summer-here',
-      method: 'nitrogen-from-material',
-      source: null,
-      basis,
-      reason: null,
-    }));
+    [low, high].map((value, index) => {
+      const end = index === 0 ? 'least' : 'most';
+      return reckoned({ id: `ground.${id}.${name}_${end}`, value, unit, method: 'nitrogen-from-material', basis });
+    });
   return [
     ...pair('n_g_per_m2', n_g_per_m2, 'g_per_m2'),
     ...pair('feed_5_kg', feed_5_kg, 'kg'),

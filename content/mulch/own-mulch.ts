@@ -1,7 +1,8 @@
-import type { Dated } from '../../src/dated.ts';
+import { type Dated, isOneDay } from '../../src/dated.ts';
 import { daysBetween } from '../../src/day.ts';
 import type { EventOf } from '../../src/garden/event.ts';
 import type { Garden, Planting, Season } from '../../src/garden/garden.ts';
+import { reaches } from '../../src/garden/reaches.ts';
 
 /** One entry of mulch laid or topped up, held against the planting out of its spots. */
 export interface OwnMulch {
@@ -36,20 +37,16 @@ export const ownMulches = ({ seasons }: Garden): OwnMulch[] =>
       })),
   );
 
-function weeksOf({ spots, laid_on }: EventOf<'mulching'>, { plantings }: Season): OwnMulch['weeks'] {
+function weeksOf(entry: EventOf<'mulching'>, { plantings }: Season): OwnMulch['weeks'] {
   const weeks = plantings
-    .filter(({ spot }) => spots === null || spots.includes(spot.id))
-    .flatMap((planting) => weeksAfter(planting, laid_on) ?? []);
+    .filter(({ spot }) => reaches(entry, spot))
+    .flatMap((planting) => weeksAfter(planting, entry.laid_on) ?? []);
   return weeks.length > 0 ? { low: Math.min(...weeks), high: Math.max(...weeks) } : null;
 }
 
-const isDay = ({ kind }: Dated): boolean => kind === 'day' || kind === 'about';
-
 /** Rounded to the nearer week, a half upwards. */
 const weeksAfter = ({ planted_on }: Planting, laid: Dated): number | null =>
-  isDay(planted_on) && isDay(laid) && planted_on.first && laid.first
-    ? Math.round(daysBetween(planted_on.first, laid.first) / 7)
-    : null;
+  isOneDay(planted_on) && isOneDay(laid) ? Math.round(daysBetween(planted_on.first, laid.first) / 7) : null;
 
 /** When the mulch of one season first went down, as a sentence needs it: before planting out, around it, at it or after it. */
 export interface FirstLaid {

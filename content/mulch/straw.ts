@@ -1,6 +1,6 @@
 import { boxVolume } from '../../src/agronomy/heap-volume.ts';
 import type { Facts } from '../../src/book/chapter.ts';
-import type { Figure, FigureUnit } from '../../src/figure.ts';
+import { type Figure, type FigureUnit, reckoned } from '../../src/figure.ts';
 import type { Spot } from '../../src/garden/garden.ts';
 import { measuresOf } from '../../src/garden/measures.ts';
 
@@ -25,19 +25,8 @@ export function strawLines({ garden, ledger, format }: Facts): StrawLine[] {
     const l = { low: litres(STRAW_CM.low), high: litres(STRAW_CM.high) };
     const barrows = { low: l.low / barrow_l, high: l.high / barrow_l };
     const name = `mulch.${spots?.[0] ?? 'square_metre'}`;
-    const figure = (part: string, value: number, unit: FigureUnit): Figure => ({
-      id: `${name}.${part}`,
-      value,
-      unit,
-      interval: null,
-      n: 0,
-      replicate: null,
-      reach: 'next-summer-here',
-      method: 'mulch-litres',
-      source: null,
-      basis: ledger.bases.of([]),
-      reason: null,
-    });
+    const figure = (part: string, value: number, unit: FigureUnit): Figure =>
+      reckoned({ id: `${name}.${part}`, value, unit, method: 'mulch-litres', basis: ledger.bases.of([]) });
     return {
       spots,
       area_m2,

@@ -1,5 +1,6 @@
 import type { Facts } from '../../src/book/chapter.ts';
 import type { Fruit, Garden, Season } from '../../src/garden/garden.ts';
+import { lastPlanted } from '../../src/garden/last-planted.ts';
 import { ownStation } from '../../src/garden/own-station.ts';
 
 /** Questions of the book that a record bears on, most first, of equals the simpler record first: a judgement of the makers, no source. */
@@ -26,7 +27,7 @@ export interface MissingRecord {
  * was tested. Before the first season everything is missing.
  */
 export function missingRecords({ garden }: Facts): MissingRecord[] {
-  const season = garden.seasons.findLast(({ plantings }) => plantings.length > 0) ?? null;
+  const season = lastPlanted(garden);
   return (Object.keys(ANSWERS) as RecordName[])
     .filter((record) => !isKept(record, season, garden))
     .map((record) => ({ record, answers: ANSWERS[record] }));

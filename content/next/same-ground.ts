@@ -2,6 +2,7 @@ import type { Facts } from '../../src/book/chapter.ts';
 import { type Figure, happened } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import type { Crop, Planting, Season } from '../../src/garden/garden.ts';
+import { plantedSeasons } from '../../src/garden/last-planted.ts';
 import { naturally } from '../../src/natural-order.ts';
 
 /** A spot of the plan: what stood in it, the last season and the one before. */
@@ -26,7 +27,7 @@ export interface SameGround {
 
 /** The last two planted seasons, spot by spot; null before the first. */
 export function sameGround({ garden, ledger }: Facts): SameGround | null {
-  const planted = garden.seasons.filter(({ plantings }) => plantings.length > 0);
+  const planted = plantedSeasons(garden);
   const [last, before] = [planted.at(-1), planted.at(-2) ?? null];
   if (!last) return null;
   const many = (crop: Crop): string => cropNames(crop, garden.about.locale).many;

@@ -1,4 +1,5 @@
 import type { Facts } from '../../src/book/chapter.ts';
+import { lastPlanted } from '../../src/garden/last-planted.ts';
 
 /** What the records say of growing a variety again: names, in the alphabet's order. */
 export interface VarietyPlan {
@@ -11,8 +12,9 @@ export interface VarietyPlan {
   readonly yardsticks: readonly string[];
 }
 
-export function varietyPlan({ garden: { varieties, seasons } }: Facts): VarietyPlan {
-  const last = seasons.findLast(({ plantings }) => plantings.length > 0);
+export function varietyPlan({ garden }: Facts): VarietyPlan {
+  const { varieties, seasons } = garden;
+  const last = lastPlanted(garden);
   const seasonsOf = (id: string): number =>
     seasons.filter(({ plantings }) => plantings.some(({ variety }) => variety?.id === id)).length;
   const isGrown = (id: string): boolean => last?.plantings.some(({ variety }) => variety?.id === id) ?? false;

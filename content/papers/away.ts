@@ -3,6 +3,7 @@ import { cropNames } from '../../src/garden/crop-name.ts';
 import { cropsOf } from '../../src/garden/crops-of.ts';
 import type { Crop, Spot } from '../../src/garden/garden.ts';
 import { inLanguage } from '../../src/garden/in-language.ts';
+import { lastPlanted } from '../../src/garden/last-planted.ts';
 import { measuresOf } from '../../src/garden/measures.ts';
 
 /** What a neighbour needs who waters and picks for a week. */
@@ -25,8 +26,8 @@ const SIGNS_TOLD = 3;
 
 /** Spots of the last season that was planted, else all of the garden's. */
 export function awayModel({ garden }: Facts): AwayModel {
-  const { about, seasons, spots, varieties } = garden;
-  const plantings = seasons.filter((season) => season.plantings.length > 0).at(-1)?.plantings ?? [];
+  const { about, spots, varieties } = garden;
+  const plantings = lastPlanted(garden)?.plantings ?? [];
   const planted = spots.filter(({ id }) => plantings.some(({ spot }) => spot.id === id));
   const shown = planted.length > 0 ? planted : spots;
   const grown = cropsOf(plantings.flatMap(({ variety }) => variety ?? []));

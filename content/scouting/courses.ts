@@ -1,7 +1,8 @@
 import { diseaseProgress } from '../../src/agronomy/disease-progress.ts';
 import { type Day, daysBetween } from '../../src/day.ts';
 import { because, type Figure, happened } from '../../src/figure.ts';
-import type { Season } from '../../src/garden/garden.ts';
+import type { Season, Spot } from '../../src/garden/garden.ts';
+import { reaches } from '../../src/garden/reaches.ts';
 import type { Bases } from '../../src/ledger/bases.ts';
 import { naturally } from '../../src/natural-order.ts';
 import { WORST_SEVERITY } from '../../src/records/severity.ts';
@@ -39,7 +40,7 @@ export function coursesOf(season: Season, stem: string, bases: Bases): Course[] 
   return kinds.flatMap((found) => {
     const alike = new Map<string, { spots: readonly string[]; grades: readonly Grade[]; keys: readonly string[] }>();
     for (const spot of planted) {
-      const own = looks.filter((look) => tellsOf(look, found, spot));
+      const own = looks.filter((look) => tellsOf(look, found, { id: spot }));
       const grades = gradesOf(own);
       if (grades.length === 0) continue;
       const name = JSON.stringify(grades);
@@ -51,8 +52,8 @@ export function coursesOf(season: Season, stem: string, bases: Bases): Course[] 
 }
 
 /** A look that found nothing tells of every trouble; one that found another trouble says nothing of this. */
-const tellsOf = (look: Look, found: Trouble, spot: string): boolean =>
-  (look.found === found || look.found === 'none') && (look.spots === null || look.spots.includes(spot));
+const tellsOf = (look: Look, found: Trouble, spot: Pick<Spot, 'id'>): boolean =>
+  (look.found === found || look.found === 'none') && reaches(look, spot);
 
 /** Of looks on a known day; empty where the trouble never reached a step above none. */
 function gradesOf(looks: readonly Look[]): Grade[] {

@@ -2,6 +2,7 @@ import type { Facts } from '../../src/book/chapter.ts';
 import { because, type Figure, happened } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import type { Season, Variety } from '../../src/garden/garden.ts';
+import { lastPlanted } from '../../src/garden/last-planted.ts';
 
 /**
  * What may be kept. `alone`: comes true, and nothing else of its kind grew here. `closed`: flowers were closed by hand.
@@ -28,8 +29,7 @@ export interface SeedVariety {
 }
 
 /** The season whose seed is asked for: the last in which anything was planted. */
-export const seedSeason = ({ garden }: Facts): Season | null =>
-  garden.seasons.findLast(({ plantings }) => plantings.length > 0) ?? null;
+export const seedSeason = ({ garden }: Facts): Season | null => lastPlanted(garden);
 
 /** Every variety of that season; before the first, every variety written down, as if all were grown together. */
 export function seedVarieties(facts: Facts): SeedVariety[] {

@@ -1,5 +1,5 @@
 import type { Facts } from '../../src/book/chapter.ts';
-import { because, type Figure } from '../../src/figure.ts';
+import { because, type Figure, reckoned } from '../../src/figure.ts';
 import type { Lot, Variety } from '../../src/garden/garden.ts';
 import { seedsAfterTest, seedsForPlants } from '../../src/statistics/seeds-to-sow.ts';
 
@@ -37,19 +37,15 @@ function lineOf(facts: Facts, variety: Variety, lot: Lot | null): SeedLine {
   };
   const figureFor = (wanted: number): Figure => {
     const value = seedsFor(wanted);
-    return {
+    return reckoned({
       id: `sowing.${name}.seeds_for_${wanted}`,
       value,
       unit: 'seeds',
-      interval: null,
       n: test?.sown ?? 0,
-      replicate: null,
-      reach: 'next-summer-here',
       method: test ? 'seeds-after-test' : 'seeds-by-law',
-      source: null,
       basis: facts.ledger.bases.of(keys),
       reason: value === null ? because('germination-unknown') : test ? null : because('untested'),
-    };
+    });
   };
   return {
     variety: variety.name,

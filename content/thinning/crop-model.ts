@@ -1,7 +1,7 @@
 import type { Facts } from '../../src/book/chapter.ts';
 import { shortCites } from '../../src/book/cites.ts';
 import { addDays, type Day } from '../../src/day.ts';
-import type { Figure } from '../../src/figure.ts';
+import { type Figure, reckoned } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import type { CropYear } from '../../src/ledger/year/crop-year.ts';
 
@@ -44,19 +44,14 @@ function lastSet({ ledger }: Facts, { crop, plan }: CropYear): LastSet | null {
   const { ripe_days } = crop;
   if (!ripe_days) return null;
   return {
-    days: {
+    days: reckoned({
       id: `thinning.${crop.id}.set_before_end`,
       value: ripe_days.set_days_high,
       unit: 'days',
-      interval: null,
-      n: 0,
-      replicate: null,
-      reach: 'next-summer-here',
       method: 'last-useful-set',
       source: ripe_days.sources[0] ?? null,
       basis: ledger.bases.of([]),
-      reason: null,
-    },
+    }),
     on: plan && addDays(plan.ends_on, -ripe_days.set_days_high),
   };
 }

@@ -3,6 +3,7 @@ import { because, type Figure, happened } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import { cropsOf } from '../../src/garden/crops-of.ts';
 import type { Crop, Planting } from '../../src/garden/garden.ts';
+import { lastPlanted } from '../../src/garden/last-planted.ts';
 
 /** The ground a plant takes, as sources give it, against what each had here. */
 export interface RoomHere {
@@ -16,7 +17,7 @@ export interface RoomHere {
 }
 
 export const roomsHere = ({ garden, ledger }: Facts): RoomHere[] => {
-  const season = garden.seasons.findLast(({ plantings }) => plantings.length > 0);
+  const season = lastPlanted(garden);
   return cropsOf(garden.varieties).map((crop) => {
     const plantings = season?.plantings.filter(({ variety }) => variety?.crop.id === crop.id) ?? [];
     const value = groundEach(plantings);

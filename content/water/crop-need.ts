@@ -1,6 +1,6 @@
 import type { Facts } from '../../src/book/chapter.ts';
 import { type Day, dayOf, monthOf, yearOf } from '../../src/day.ts';
-import { because, type Figure, type FigureUnit } from '../../src/figure.ts';
+import { because, type Figure, type FigureUnit, reckoned } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import type { Crop } from '../../src/garden/garden.ts';
 import { measuresOf } from '../../src/garden/measures.ts';
@@ -99,17 +99,15 @@ const figuresOf =
   ({ id }: Crop, { month, eto_years, rain_years }: MonthRecord, basis: string): FigureOf =>
   (name, value, unit, method) => {
     const years = name.startsWith('rain') ? rain_years : eto_years;
-    return {
+    return reckoned({
       id: `water.${id}.${String(month).padStart(2, '0')}.${name}${name === 'eto' ? '_mm_per_day' : ''}`,
       value,
       unit,
-      interval: null,
       n: years,
       replicate: { kind: 'year', count: years },
-      reach: 'next-summer-here',
       method,
       source: name.startsWith('rain') ? null : 'fao-56',
       basis,
       reason: value === null ? because('few-years') : null,
-    };
+    });
   };

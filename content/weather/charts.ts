@@ -2,6 +2,7 @@ import type { Facts } from '../../src/book/chapter.ts';
 import type { Chart } from '../../src/book/chart.ts';
 import { seasonStrip } from '../../src/charts/season-strip.ts';
 import { addDays } from '../../src/day.ts';
+import { readDay } from '../../src/ledger/weather/read-day.ts';
 import type { SeasonWeather } from '../../src/ledger/weather/season-weather.ts';
 import type { Window } from '../../src/ledger/weather/window.ts';
 import { daysTable } from './tables.ts';
@@ -20,12 +21,7 @@ export function stripChart({ format }: Facts, weather: SeasonWeather): Chart | n
       {
         first: window.first,
         last: window.last,
-        days: window.days.map((day) => ({
-          tmin_c: day?.tmin_c ?? null,
-          tmax_c: day?.tmax_c ?? null,
-          rain_mm: day?.rain_mm ?? null,
-          rain_unknown: day === null || (day.rain_mm === null && day.rain === null),
-        })),
+        days: window.days.map(readDay),
         hot_c: hot_day_c,
         cool_c: cool_night_c,
         labelled_mm: soaking_day_mm,

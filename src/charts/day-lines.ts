@@ -3,6 +3,7 @@ import { type Day, daysBetween } from '../day.ts';
 import type { Format } from '../format.ts';
 import { dayAxis } from './day-axis.ts';
 import { xOf } from './season-strip.ts';
+import { shapeScale } from './shapes.ts';
 import { COLUMN_PX, INK, RIND, theme } from './theme.ts';
 
 /** Marks on days, joined in the order of their days. */
@@ -22,16 +23,6 @@ export interface DayLines {
   readonly yTitle: string;
 }
 
-const SHAPES = [
-  'circle',
-  'triangle-up',
-  'square',
-  'diamond',
-  'cross',
-  'triangle-down',
-  'triangle-right',
-  'triangle-left',
-];
 const HEIGHT = 150;
 
 /** Steps of a scale over days: an open mark a look, straight lines between, one shape a line. */
@@ -59,7 +50,7 @@ export function dayLines({ first, last, lines, top, yTitle }: DayLines, format: 
   const shape = {
     field: 'name',
     type: 'nominal' as const,
-    scale: { domain: names, range: names.map((_, index) => SHAPES[index % SHAPES.length]) },
+    scale: shapeScale(names),
     legend: {
       title: null,
       orient: 'bottom' as const,

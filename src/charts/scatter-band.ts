@@ -1,6 +1,7 @@
 import type { TopLevelSpec } from 'vega-lite';
 import type { FigureUnit } from '../figure.ts';
 import type { Format } from '../format.ts';
+import { shapeScale } from './shapes.ts';
 import { COLUMN_PX, GREY, INK, RIND, theme } from './theme.ts';
 import { scaleAround, scaleFromZero } from './value-axis.ts';
 
@@ -27,16 +28,6 @@ export interface ScatterBand {
     | null;
 }
 
-const SHAPES = [
-  'circle',
-  'triangle-up',
-  'square',
-  'diamond',
-  'cross',
-  'triangle-down',
-  'triangle-right',
-  'triangle-left',
-];
 const HEIGHT = 230;
 
 /** Open marks by kind, filled ones apart, over an axis from zero, with a line and its band where one is given. */
@@ -70,7 +61,7 @@ export function scatterBand({ points, line, ...axes }: ScatterBand, format: Form
   const shape = {
     field: 'kind',
     type: 'nominal' as const,
-    scale: { domain: kinds, range: kinds.map((_, index) => SHAPES[index % SHAPES.length]) },
+    scale: shapeScale(kinds),
     legend: {
       title: null,
       orient: 'bottom' as const,

@@ -4,7 +4,8 @@ import type { Problem } from '../reading/problem.ts';
 import { type Entry, problemIn } from '../reading/source.ts';
 import type { FeedingRecord } from '../records/event/feeding.ts';
 import type { Planting } from './garden.ts';
-import { isRaw, liesOn, safeDayOf, waitOf } from './manure-clock.ts';
+import { isRaw, safeDayOf, waitOf } from './manure-clock.ts';
+import { reaches } from './reaches.ts';
 
 /**
  * A warning for each entry of raw manure after which fruit of its spots came off too soon, or would by the crop's usual
@@ -18,7 +19,7 @@ export function checkManure(
   return feedings.flatMap((entry) => {
     if (!isRaw(entry.record)) return [];
     const soon = plantings
-      .filter((planting) => liesOn(entry.record, planting))
+      .filter((planting) => reaches(entry.record, planting.spot))
       .flatMap((planting) => tooSoon(entry.record, planting, seasonEnds) ?? []);
     const [first, ...more] = soon.sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0));
     if (!first) return [];

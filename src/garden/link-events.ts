@@ -7,6 +7,7 @@ import { checkEvent } from './check-event.ts';
 import { dayOfEvent, EVENT_KINDS, type EventKind, type Events } from './event.ts';
 import type { EventTargets } from './event-targets.ts';
 import { indexById, lookUp } from './index-by-id.ts';
+import { keyByName } from './key-by-name.ts';
 
 type Target = keyof EventTargets;
 
@@ -63,13 +64,9 @@ function keyed(kind: EventKind, slug: string, entries: readonly AnyEntry[]): obj
     const { text } = dayOfEvent(kind, record);
     return { record, text, order: `${text.replace('about ', '')} ${record.id ?? ''} ${JSON.stringify(record)}` };
   });
-  const uses = new Map<string, number>();
-  return rows
-    .sort((a, b) => (a.order < b.order ? -1 : 1))
-    .map(({ record, text }) => {
-      const name = record.id ?? text;
-      const use = (uses.get(name) ?? 0) + 1;
-      uses.set(name, use);
-      return { ...record, key: `${kind}/${slug}/${name}${use > 1 ? ` ${use}` : ''}` };
-    });
+  return keyByName(
+    kind,
+    slug,
+    rows.sort((a, b) => (a.order < b.order ? -1 : 1)).map(({ record, text }) => [record.id ?? text, record]),
+  );
 }

@@ -14,6 +14,7 @@ import { checkBlocks, checkPicking, checkPickingTwice, checkPlanting, checkRepla
 import { checkVisit } from './check-visit.ts';
 import type { Fruit, Picking, Planting, Season, Visit } from './garden.ts';
 import { type Index, indexById, lookUp } from './index-by-id.ts';
+import { keyByName } from './key-by-name.ts';
 import { linkEvents } from './link-events.ts';
 import type { Lots } from './link-lots.ts';
 import type { Places } from './link-places.ts';
@@ -172,13 +173,10 @@ function linkPlanting(
 function keyPickings(slug: string, pickings: readonly PickingRecord[]): Picking[] {
   const order = (picking: PickingRecord): string =>
     `${picking.picked_on.text} ${picking.id ?? ''} ${JSON.stringify(picking)}`;
-  const uses = new Map<string, number>();
-  return [...pickings]
-    .sort((a, b) => (order(a) < order(b) ? -1 : 1))
-    .map((picking) => {
-      const name = picking.id ?? `${picking.planting} ${picking.picked_on.text}`;
-      const use = (uses.get(name) ?? 0) + 1;
-      uses.set(name, use);
-      return { ...picking, key: `pickings/${slug}/${name}${use > 1 ? ` ${use}` : ''}` };
-    });
+  const sorted = [...pickings].sort((a, b) => (order(a) < order(b) ? -1 : 1));
+  return keyByName(
+    'pickings',
+    slug,
+    sorted.map((picking) => [picking.id ?? `${picking.planting} ${picking.picked_on.text}`, picking]),
+  );
 }

@@ -40,9 +40,6 @@ export interface ManureClock {
 /** Neither composted nor heated: the clock runs. */
 export const isRaw = ({ material }: Pick<Given, 'material'>): boolean => RAW_MANURES.includes(material);
 
-export const liesOn = ({ spots }: Pick<Given, 'spots'>, { spot }: Pick<Planting, 'spot'>): boolean =>
-  spots === null || spots.includes(spot.id);
-
 /** A planting of no known variety may lie on the ground. */
 const onGround = ({ variety }: Pick<Planting, 'variety'>): boolean => variety?.crop.fruit_on_ground ?? true;
 

@@ -1,4 +1,4 @@
-import type { Dated } from '../dated.ts';
+import { type Dated, isOneDay } from '../dated.ts';
 import { type Day, daysBetween } from '../day.ts';
 import type { Planting } from '../garden/garden.ts';
 import { ripenessOf } from './maturity/ripening.ts';
@@ -55,8 +55,7 @@ export function firstPickOf(plantings: readonly Planting[]): FirstPick | null {
 
 function certain({ planting, key, on }: Pick): FirstPick {
   const planted = planting.planted_on;
-  const isDay = (date: Dated): boolean => date.kind === 'day' || date.kind === 'about';
-  const known = planted.first !== null && isDay(planted) && isDay(on);
+  const known = planted.first !== null && isOneDay(planted) && isOneDay(on);
   return {
     picked_on: on,
     planting,

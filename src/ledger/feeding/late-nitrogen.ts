@@ -2,10 +2,10 @@ import type { Dated } from '../../dated.ts';
 import { addDays, type Day } from '../../day.ts';
 import type { EventOf } from '../../garden/event.ts';
 import type { Planting, Season } from '../../garden/garden.ts';
+import { reaches } from '../../garden/reaches.ts';
 import type { MaterialRecord } from '../../records/material.ts';
 import type { CropYear } from '../year/crop-year.ts';
 import { bearsNitrogen } from './nitrogen-of.ts';
-import { reaches } from './spots-fed.ts';
 
 /** Something with nitrogen, given on the day of the first female flower or after it. */
 export interface LateNitrogen {

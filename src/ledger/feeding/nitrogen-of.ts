@@ -2,12 +2,7 @@ import { massOfVolume, nutrientsIn } from '../../agronomy/nutrients.ts';
 import type { EventOf } from '../../garden/event.ts';
 import type { Measures } from '../../garden/measures.ts';
 import type { MaterialRecord } from '../../records/material.ts';
-
-/** The least and the most that sources leave room for; equal where a scale and a label tell. */
-export interface Span {
-  readonly low: number;
-  readonly high: number;
-}
+import { type Span, spanOf } from './span.ts';
 
 /** Why an entry has no number: nobody weighed or measured it, or neither a label nor a source tells what it holds. */
 export type Lacking = 'amount-untold' | 'content-untold';
@@ -81,6 +76,3 @@ function firstYearOf({ kind, state, first_year_n_of_100_low, first_year_n_of_100
 
 const nitrogenIn = (mass_kg: number, n_percent: number): number =>
   nutrientsIn(mass_kg, { n_percent, p_percent: null, k_percent: null, as: 'oxides' }).n_kg ?? 0;
-
-const spanOf = (low: number | null, high: number | null): Span | null =>
-  low === null || high === null ? null : { low, high };

@@ -1,8 +1,10 @@
 import type { EventOf } from '../../garden/event.ts';
 import type { Garden, Season, Spot } from '../../garden/garden.ts';
 import { type Measures, measuresOf } from '../../garden/measures.ts';
+import { reaches } from '../../garden/reaches.ts';
 import type { MaterialRecord } from '../../records/material.ts';
-import { type Lacking, nitrogenOf, type Span } from './nitrogen-of.ts';
+import { type Lacking, nitrogenOf } from './nitrogen-of.ts';
+import type { Span } from './span.ts';
 
 /** What one spot got in one season, g of nitrogen a m². */
 export interface SpotFed {
@@ -46,9 +48,6 @@ export function spotsFed(
     return here.length > 0 ? [spotFed(spot, here)] : [];
   });
 }
-
-export const reaches = ({ spots }: Pick<Feeding, 'spots'>, { id }: Pick<Spot, 'id'>): boolean =>
-  spots === null || spots.includes(id);
 
 /** The same for every spot the entry reaches. */
 function reachedBy(

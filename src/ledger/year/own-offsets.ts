@@ -1,6 +1,7 @@
-import type { Dated } from '../../dated.ts';
+import { type Dated, isOneDay } from '../../dated.ts';
 import { daysBetween } from '../../day.ts';
 import type { Planting, Season } from '../../garden/garden.ts';
+import { reaches } from '../../garden/reaches.ts';
 import { ripenessOf } from '../maturity/ripening.ts';
 
 /** Days from planting out, the earliest and the latest of this garden, and from how many seasons. */
@@ -36,7 +37,7 @@ export function ownOffsets(seasons: readonly Season[], cropId: string): OwnOffse
         // Plastic is laid before planting to warm the ground: another matter.
         .filter(
           ({ spots, work, material }) =>
-            (work ?? 'laid') === 'laid' && material !== 'plastic' && (spots === null || spots.includes(spot.id)),
+            (work ?? 'laid') === 'laid' && material !== 'plastic' && reaches({ spots }, spot),
         )
         .map(({ laid_on }) => laid_on),
     ),
@@ -55,11 +56,8 @@ export function ownOffsets(seasons: readonly Season[], cropId: string): OwnOffse
 
 const seenOn = ({ seen_on }: { readonly seen_on: Dated }): Dated => seen_on;
 
-const isDay = (date: Dated): date is Dated & { readonly first: NonNullable<Dated['first']> } =>
-  date.kind === 'day' || date.kind === 'about';
-
 const offset = (planted: Dated, date: Dated | null): number | null =>
-  date && isDay(planted) && isDay(date) ? daysBetween(planted.first, date.first) : null;
+  date && isOneDay(planted) && isOneDay(date) ? daysBetween(planted.first, date.first) : null;
 
 function spanOf(bySeason: readonly (readonly number[])[]): OwnSpan | null {
   const told = bySeason.filter((offsets) => offsets.length > 0);

@@ -1,3 +1,4 @@
+import { isOneDay } from '../../dated.ts';
 import { addDays, type Day, yearOf } from '../../day.ts';
 import type { Crop, Garden } from '../../garden/garden.ts';
 import { isSouthern } from '../../garden/hemisphere.ts';
@@ -29,9 +30,7 @@ function ownPlantings({ seasons }: Garden, plan: PlanSeason, crop: Crop): Planti
     const years = yearOf(plan.starts_on) - yearOf(season.starts_on);
     return season.plantings
       .filter(({ variety }) => variety?.crop.id === crop.id)
-      .flatMap(({ planted_on }) =>
-        planted_on.kind === 'day' || planted_on.kind === 'about' ? [inYears(planted_on.first, years)] : [],
-      );
+      .flatMap(({ planted_on }) => (isOneDay(planted_on) ? [inYears(planted_on.first, years)] : []));
   });
   const own = plan.running ? (bySeason.at(-1) ?? []) : [];
   if (own.length > 0) return spread(own, 'planted', own.length);
