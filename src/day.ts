@@ -47,4 +47,5 @@ export const daysBetween = (from: Day, to: Day): number => dayNumber(to) - dayNu
 
 export const lastDayOfMonth = (year: number, month: number): Day => dayOf(year, month + 1, 0);
 
+export const earlierOf = (a: Day, b: Day): Day => (a < b ? a : b);
 export const laterOf = (a: Day, b: Day): Day => (a > b ? a : b);

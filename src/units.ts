@@ -21,6 +21,8 @@ export const DIMENSIONS = {
   area: { si: 'm2', suffixes: { m2: exact(1), ft2: exact(0.09290304) } },
   volume: { si: 'l', suffixes: { l: exact(1), gal: exact(3.785411784) } },
   length: { si: 'cm', suffixes: { cm: exact(1), in: exact(2.54) } },
+  flow: { si: 'l_min', suffixes: { l_min: exact(1), gal_min: exact(3.785411784) } },
+  speed: { si: 'm_s', suffixes: { m_s: exact(1), km_h: exact(1 / 3.6), mph: exact(0.44704) } },
   height: { si: 'm', suffixes: { m: exact(1), ft: exact(0.3048) } },
 } as const satisfies Record<string, { si: string; suffixes: Record<string, Unit> }>;
 

@@ -10,6 +10,14 @@ const EXACT: readonly [Dimension, string, number, number][] = [
   ['volume', 'gal', 1, 3.785411784],
   ['area', 'ft2', 1, 0.09290304],
   ['height', 'ft', 1, 0.3048],
+  // A gallon is 231 cubic inches; minutes are the same on both sides.
+  ['flow', 'gal_min', 1, (231 * 2.54 ** 3) / 1000],
+  ['flow', 'gal_min', 100, 378.5411784],
+  ['speed', 'km_h', 3.6, 1],
+  ['speed', 'km_h', 90, 25],
+  // A statute mile is 5280 feet, an hour 3600 seconds.
+  ['speed', 'mph', 1, (5280 * 0.3048) / 3600],
+  ['speed', 'mph', 100, 44.704],
   // Fixed points of the two scales: ice, steam, and where they meet.
   ['temperature', 'f', 32, 0],
   ['temperature', 'f', 212, 100],

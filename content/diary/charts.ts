@@ -14,6 +14,7 @@ const LABELS: Readonly<Record<Lane, string>> = {
   sown: 'sown',
   planted: 'planted out',
   ground: 'fed, mulched',
+  watered: 'watered',
   flowers: 'flowers',
   looked: 'looked over',
   picked: 'picked, lost',

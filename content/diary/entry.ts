@@ -1,7 +1,7 @@
 import type { Dated } from '../../src/dated.ts';
 
 /** The rows of the strip, in the order of the year. */
-export const LANES = ['sown', 'planted', 'ground', 'flowers', 'looked', 'picked', 'cut'] as const;
+export const LANES = ['sown', 'planted', 'ground', 'watered', 'flowers', 'looked', 'picked', 'cut'] as const;
 export type Lane = (typeof LANES)[number];
 
 /** Something that happened on a day: what of one kind happened that day is one entry. */

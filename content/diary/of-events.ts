@@ -45,6 +45,11 @@ const TELL: Tellers = {
       more: { mass_kg, volume_l, barrows, cups, roughly },
     }),
   ],
+  waterings: ({ watered_on, spots }) => [
+    entry({ lane: 'watered', code: 'watered', date: watered_on, names: spots ?? [] }),
+  ],
+  soil: ({ felt_on, spots }) => [entry({ lane: 'watered', code: 'felt', date: felt_on, names: spots ?? [] })],
+  dips: ({ dipped_on }) => [entry({ lane: 'watered', code: 'dipped', date: dipped_on })],
   flowering: ({ seen_on, planting, what, flowers, took, insects }, season) => [
     entry({
       lane: 'flowers',

@@ -10,9 +10,12 @@ export interface DiaryRow {
   readonly weather: Pick<WeatherDay, 'tmax_c' | 'rain_mm' | 'rain'> | null;
 }
 
+/** Water is given too often for a list: the strip shows the days, and the chapter on water the amounts. */
+const IN_THE_LIST = ({ lane }: Entry): boolean => lane !== 'watered';
+
 export function diaryRows(entries: readonly Entry[], weather: SeasonWeather | null): DiaryRow[] {
   const byText = new Map<string, Entry[]>();
-  for (const one of entries) byText.set(one.date.text, [...(byText.get(one.date.text) ?? []), one]);
+  for (const one of entries.filter(IN_THE_LIST)) byText.set(one.date.text, [...(byText.get(one.date.text) ?? []), one]);
   const days = new Map((weather?.window.days ?? []).flatMap((day) => (day === null ? [] : [[day.date, day] as const])));
   return [...byText.values()].flatMap((group) => {
     const [first] = group;

@@ -8,7 +8,9 @@ import { pickingAndCut } from './picking-and-cut.ts';
 import { plantingList } from './planting-list.ts';
 import { seasonOf } from './plot.ts';
 import { scoutingSheet } from './scouting.ts';
+import { tankLog } from './tank-log.ts';
 import { visits } from './visits.ts';
+import { wateringLog } from './watering-log.ts';
 import { weatherLog } from './weather-log.ts';
 
 /** In the order of the year. */
@@ -16,6 +18,8 @@ const SHEETS: readonly ((facts: Facts) => BlankSheet)[] = [
   plantingList,
   weatherLog,
   feedingLog,
+  wateringLog,
+  tankLog,
   flowerTally,
   scoutingSheet,
   fruitRegister,

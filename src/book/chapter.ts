@@ -5,6 +5,8 @@ import type { Ledger } from '../ledger/ledger.ts';
 import type { CautionRecord } from '../records/caution.ts';
 import type { MaterialRecord } from '../records/material.ts';
 import type { MethodRecord } from '../records/method.ts';
+import type { RoofRecord } from '../records/roof.ts';
+import type { SoilRecord } from '../records/soil.ts';
 import type { SourceRecord } from '../records/source.ts';
 import type { Page } from './page.ts';
 
@@ -13,6 +15,8 @@ export interface Reference {
   readonly sources: readonly SourceRecord[];
   readonly cautions: readonly CautionRecord[];
   readonly materials: readonly MaterialRecord[];
+  readonly soils: readonly SoilRecord[];
+  readonly roofs: readonly RoofRecord[];
   readonly methods: readonly MethodRecord[];
 }
 

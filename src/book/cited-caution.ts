@@ -10,18 +10,20 @@ export interface CitedCaution extends CautionRecord {
   readonly short_cites: readonly string[];
 }
 
-/** `{5 c}` in the text of a caution is that many degrees, printed in the garden's units. */
-const DEGREES = /\{(\d+) c\}/g;
+/** `{5 c}`, `{200 l}` and `{200 kg}` in the text of a caution are degrees, litres and kilograms, printed in the garden's units. */
+const MEASURES = /\{(\d+) (c|l|kg)\}/g;
 
 export function citedCaution(caution: CautionRecord, reference: Reference, format: Format): CitedCaution {
   const cited = caution.sources.map((id) => sourceOf(reference, id));
   return {
     ...caution,
-    says: caution.says.replace(DEGREES, (_token, degrees: string) => wholeDegrees(Number(degrees), format)),
+    says: caution.says.replace(MEASURES, (_token, value: string, unit: 'c' | 'l' | 'kg') =>
+      wholeMeasure(Number(value), unit, format),
+    ),
     cites: cited.map(({ cite }) => cite),
     short_cites: cited.map(({ cite, short }) => short ?? cite),
   };
 }
 
-const wholeDegrees = (degrees: number, format: Format): string =>
-  `${format.decimal(format.toPrint(degrees, 'c'), 0)}\u00a0${format.unitLabel('c')}`;
+const wholeMeasure = (value: number, unit: 'c' | 'l' | 'kg', format: Format): string =>
+  `${format.decimal(format.toPrint(value, unit), 0)}\u00a0${format.unitLabel(unit)}`;

@@ -26,6 +26,8 @@ export function loadReference(folder: string): LoadedReference {
     sources: named('sources').map(({ record }) => record),
     cautions: named('cautions').map(({ record }) => record),
     materials: named('materials').map(({ record }) => record),
+    soils: named('soils').map(({ record }) => record),
+    roofs: named('roofs').map(({ record }) => record),
     methods: named('methods').map(({ record }) => record),
     crops: files
       .filter(({ path }) => path.startsWith('crops/'))

@@ -6,12 +6,16 @@ import type { SeasonRecord } from '../records/season.ts';
 import { orderProblem, seasonProblem, writtenProblem } from './check-order.ts';
 import { dayOfEvent, EVENT_DAYS, type EventKind } from './event.ts';
 import type { EventTargets } from './event-targets.ts';
+import { writtenKey } from './written-key.ts';
 
 /** How each kind's day is spoken of, and whether it has to lie within its season. */
 const SPOKEN: Readonly<Record<EventKind, { readonly done: string; readonly bounded: boolean }>> = {
   sowings: { done: 'sown', bounded: false },
   mulching: { done: 'laid', bounded: true },
   feeding: { done: 'given', bounded: false },
+  waterings: { done: 'watered', bounded: true },
+  soil: { done: 'felt', bounded: true },
+  dips: { done: 'dipped', bounded: false },
   flowering: { done: 'seen', bounded: true },
   girths: { done: 'measured', bounded: true },
   scouting: { done: 'looked', bounded: true },
@@ -54,6 +58,9 @@ const OWN: Readonly<Record<EventKind, Check>> = {
   },
   mulching: nothing,
   feeding: nothing,
+  waterings: (entry: Entry<RecordOf<'waterings'>>) => toldTwice(entry),
+  soil: nothing,
+  dips: (entry: Entry<RecordOf<'dips'>>) => tellsNothing(entry),
   flowering: (entry: Entry<RecordOf<'flowering'>>, targets) => [
     ...partProblem(entry, ['took', entry.record.took], ['flowers', entry.record.flowers]),
     ...beforePlanting(entry, entry.record.planting, entry.record.seen_on, targets),
@@ -85,6 +92,35 @@ const OWN: Readonly<Record<EventKind, Check>> = {
     return entry.record.fruit === entry.record.against ? [problemIn(entry, ['against'], complaint)] : [];
   },
 };
+
+/** A warning for a dip that tells neither how deep nor how much, nor that the tank ran over. */
+function tellsNothing(entry: Entry<RecordOf<'dips'>>): Problem[] {
+  const { depth_cm, volume_l, overflowed } = entry.record;
+  if (depth_cm !== null || volume_l !== null || overflowed !== null) return [];
+  const complaint = {
+    severity: 'warning' as const,
+    code: 'nothing-told',
+    message: 'this dip tells neither a depth nor how much water',
+    hint: 'write depth_cm, or volume_l, or take the entry out',
+  };
+  return [problemIn(entry, ['dipped_on'], complaint)];
+}
+
+/** Ways of telling how much water was given; minutes count with their flow. */
+const TOLD_BY = ['cans_each', 'cans', 'volume_l', 'minutes'] as const;
+
+/** An error when an amount is told in two ways, for nobody can say which holds. */
+function toldTwice(entry: Entry<RecordOf<'waterings'>>): Problem[] {
+  const told = TOLD_BY.filter((key) => entry.record[key] !== null);
+  const [first, second] = told;
+  if (!first || !second) return [];
+  const complaint = {
+    code: 'told-twice',
+    message: `the amount is told as ${writtenKey(entry.record, first)} and as ${writtenKey(entry.record, second)}`,
+    hint: 'keep the one you counted',
+  };
+  return [problemIn(entry, [writtenKey(entry.record, second)], complaint)];
+}
 
 type Counted = readonly [key: string, count: number | null];
 

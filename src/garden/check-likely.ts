@@ -3,6 +3,7 @@ import type { Problem } from '../reading/problem.ts';
 import { type Entry, problemIn, type TreePath } from '../reading/source.ts';
 import type { CropRecord } from '../records/crop.ts';
 import type { FruitRecord } from '../records/fruit.ts';
+import { writtenKey } from './written-key.ts';
 
 /** Warnings for measures outside what the crop's file calls likely. The record stands all the same. */
 export function checkLikely(entry: Entry<FruitRecord>, crop: CropRecord | null): Problem[] {
@@ -16,7 +17,7 @@ export function checkLikely(entry: Entry<FruitRecord>, crop: CropRecord | null):
     low: number,
     high: number,
     unit: string,
-  ): Problem[] => outside(entry, writtenAs(entry, part, key), value, low, high, unit);
+  ): Problem[] => outside(entry, [part, writtenKey(entry.record[part], key)], value, low, high, unit);
   const days =
     set?.set_on?.kind === 'day' && pick?.picked_on.kind === 'day'
       ? daysBetween(set.set_on.first, pick.picked_on.first)
@@ -55,11 +56,4 @@ function outside(
       hint: 'check the number and its unit; if it is true, leave it',
     }),
   ];
-}
-
-/** The key as it was written: a mass in pounds is pointed at where it stands. */
-function writtenAs(entry: Entry<FruitRecord>, part: 'pick' | 'cut', key: string): TreePath {
-  const record = entry.record[part] as Readonly<Record<string, unknown>> | null;
-  const twin = { mass_kg: 'mass_lb', girth_cm: 'girth_in' }[key];
-  return [part, twin && record?.[twin] !== null && record?.[twin] !== undefined ? twin : key];
 }

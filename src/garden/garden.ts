@@ -24,6 +24,8 @@ export type Variety = Omit<VarietyRecord, 'crop'> & { readonly crop: Crop };
 export type Spot = SpotRecord & {
   /** Its own area, else its bed's area divided among the bed's spots; null when neither is known. */
   readonly share_m2: number | null;
+  /** Its own soil, else its bed's; null when neither is told. */
+  readonly texture: SpotRecord['soil'];
 };
 
 export type Planting = Keyed<Omit<PlantingRecord, 'spot' | 'variety'>> & {

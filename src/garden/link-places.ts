@@ -35,9 +35,11 @@ export function linkPlaces(garden: Entry<GardenRecord> | null): Places {
     const area = beds.index.byId.get(spot.bed)?.record.area_m2 ?? null;
     return area === null ? null : area / inBed(spot.bed);
   };
+  const textureOf = ({ soil, bed }: SpotRecord): Spot['texture'] =>
+    soil ?? (bed === null ? null : (beds.index.byId.get(bed)?.record.soil ?? null));
   return {
     spots: [...spots.index.byId.values()]
-      .map(({ record }) => ({ ...record, share_m2: shareOf(record) }))
+      .map(({ record }) => ({ ...record, share_m2: shareOf(record), texture: textureOf(record) }))
       .sort((a, b) => naturally(a.id, b.id)),
     index: spots.index,
     problems: [...beds.problems, ...spots.problems, ...dangling],

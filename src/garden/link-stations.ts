@@ -36,8 +36,9 @@ export function linkStations(listings: readonly Listing<'weather'>[], garden: En
 }
 
 /**
- * Rows as days of weather. A gauge and a highest temperature read in the morning tell of the day before,
- * the lowest of the morning itself (common practice of observers, no source).
+ * Rows as days of weather. A gauge, a highest temperature, wind, sun and the driest air read in the morning tell of the
+ * day before; the lowest temperature, the dampest air and the dew point of the morning itself (common practice of
+ * observers, no source).
  */
 function filed(station: string, rows: readonly WeatherDayRecord[], morning: boolean): WeatherDay[] {
   const days = new Map<string, WeatherDay>();
@@ -46,9 +47,9 @@ function filed(station: string, rows: readonly WeatherDayRecord[], morning: bool
     days.set(date, { ...day, ...part });
   };
   for (const row of rows) {
-    const { date, tmin_c, tmin_f, note, ...evening } = row;
+    const { date, tmin_c, tmin_f, dew_c, dew_f, rh_max_pct, note, ...evening } = row;
     put(morning ? addDays(date, -1) : date, evening);
-    put(date, { tmin_c, tmin_f, note });
+    put(date, { tmin_c, tmin_f, dew_c, dew_f, rh_max_pct, note });
   }
   return [...days.values()].sort((a, b) => (a.date < b.date ? -1 : 1));
 }
@@ -61,6 +62,15 @@ const EMPTY = {
   tmax_f: null,
   tmin_c: null,
   tmin_f: null,
+  dew_c: null,
+  dew_f: null,
+  rh_max_pct: null,
+  rh_min_pct: null,
+  wind_m_s: null,
+  wind_km_h: null,
+  wind_mph: null,
+  sun_h: null,
+  solar_mj_m2: null,
   note: null,
   entered: {},
 };

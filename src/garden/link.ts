@@ -4,6 +4,7 @@ import { fileProblem, type Problem, sortProblems } from '../reading/problem.ts';
 import type { CropRecord } from '../records/crop.ts';
 import { checkConsent } from './check-consent.ts';
 import { checkSettings } from './check-settings.ts';
+import { checkTank } from './check-tank.ts';
 import type { Garden } from './garden.ts';
 import { linkLots } from './link-lots.ts';
 import { linkPeople } from './link-people.ts';
@@ -43,6 +44,10 @@ export function linkGarden(records: GardenRecords, crops: readonly CropRecord[])
     ...seasons.problems,
     ...stations.problems,
     ...checkSettings(about?.entries[0] ?? null),
+    ...checkTank(
+      about?.entries[0] ?? null,
+      listingsOf(records, 'dips').flatMap(({ entries }) => entries),
+    ),
   ];
   const garden = record && {
     about: record,

@@ -1,5 +1,7 @@
 import type { z } from 'zod';
+import type { UnitMeta } from '../records/field/quantity.ts';
 import { metaOf } from '../records/field/record.ts';
+import { DIMENSIONS } from '../units.ts';
 import { nearest } from './nearest.ts';
 import type { Problem } from './problem.ts';
 import { shapeAt, titleOf } from './schema-keys.ts';
@@ -64,13 +66,15 @@ const afterComma = (key: string, say: (code: string, message: string, hint: stri
 /** `mass` or `mass_g` where `mass_kg` and `mass_lb` are known: the pair to choose from. */
 function unitsFor(shape: Readonly<Record<string, z.core.$ZodType>>, key: string): string | null {
   for (const field of Object.values(shape)) {
-    const meta = metaOf(field) as { siKey?: string; pair?: string } | undefined;
-    const stem = meta?.siKey?.replace(/_[^_]+$/, '');
-    if (stem && (key === stem || (key.startsWith(`${stem}_`) && !key.slice(stem.length + 1).includes('_'))))
-      return meta?.pair ?? null;
+    const { siKey, pair, dimension } = (metaOf(field) ?? {}) as Partial<UnitMeta>;
+    if (!siKey || !pair || !dimension) continue;
+    const stem = siKey.slice(0, -(DIMENSIONS[dimension].si.length + 1));
+    if (key === stem || (key.startsWith(`${stem}_`) && partsOf(key) <= partsOf(siKey))) return pair;
   }
   return null;
 }
+
+const partsOf = (key: string): number => key.split('_').length;
 
 function wrongShape(
   source: Source,

@@ -1,5 +1,6 @@
 import { cautionSchema } from '../records/caution.ts';
 import { cropSchema } from '../records/crop.ts';
+import { dipSchema } from '../records/event/dip.ts';
 import { feedingSchema } from '../records/event/feeding.ts';
 import { floweringSchema } from '../records/event/flowering.ts';
 import { girthSchema } from '../records/event/girth.ts';
@@ -7,8 +8,10 @@ import { keepingSchema } from '../records/event/keeping.ts';
 import { mulchingSchema } from '../records/event/mulching.ts';
 import { scoutingSchema } from '../records/event/scouting.ts';
 import { shareSchema } from '../records/event/share.ts';
+import { soilFeelSchema } from '../records/event/soil-feel.ts';
 import { sowingSchema } from '../records/event/sowing.ts';
 import { tastingSchema } from '../records/event/tasting.ts';
+import { wateringSchema } from '../records/event/watering.ts';
 import { fruitSchema } from '../records/fruit.ts';
 import { gardenSchema } from '../records/garden.ts';
 import { lotSchema } from '../records/lot.ts';
@@ -17,7 +20,9 @@ import { methodSchema } from '../records/method.ts';
 import { personSchema } from '../records/person.ts';
 import { pickingSchema } from '../records/picking.ts';
 import { plantingSchema } from '../records/planting.ts';
+import { roofSchema } from '../records/roof.ts';
 import { seasonSchema } from '../records/season.ts';
+import { soilSchema } from '../records/soil.ts';
 import { sourceSchema } from '../records/source.ts';
 import { varietySchema } from '../records/variety.ts';
 import { visitSchema } from '../records/visit.ts';
@@ -38,6 +43,9 @@ export const KINDS = {
   sowings: { schema: sowingSchema, shape: 'list' },
   mulching: { schema: mulchingSchema, shape: 'list' },
   feeding: { schema: feedingSchema, shape: 'list' },
+  waterings: { schema: wateringSchema, shape: 'list' },
+  soil: { schema: soilFeelSchema, shape: 'list' },
+  dips: { schema: dipSchema, shape: 'list' },
   flowering: { schema: floweringSchema, shape: 'list' },
   girths: { schema: girthSchema, shape: 'list' },
   scouting: { schema: scoutingSchema, shape: 'list' },
@@ -48,6 +56,8 @@ export const KINDS = {
   sources: { schema: sourceSchema, shape: 'list' },
   cautions: { schema: cautionSchema, shape: 'list' },
   materials: { schema: materialSchema, shape: 'list' },
+  soils: { schema: soilSchema, shape: 'list' },
+  roofs: { schema: roofSchema, shape: 'list' },
   methods: { schema: methodSchema, shape: 'list' },
 } as const;
 
@@ -70,6 +80,9 @@ const SEASON_KINDS: readonly Kind[] = [
   'sowings',
   'mulching',
   'feeding',
+  'waterings',
+  'soil',
+  'dips',
   'flowering',
   'girths',
   'scouting',

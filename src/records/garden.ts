@@ -1,32 +1,18 @@
 import { z } from 'zod';
 import { amount } from './field/amount.ts';
-import { choice } from './field/choice.ts';
+import { choice, yesNo } from './field/choice.ts';
 import { count } from './field/count.ts';
 import { degrees } from './field/degrees.ts';
 import { id, reference } from './field/id.ts';
 import { quantity } from './field/quantity.ts';
 import { record } from './field/record.ts';
 import { note, text } from './field/text.ts';
+import { SOILS } from './soil-id.ts';
+import { tankSchema } from './tank.ts';
 
 const area = quantity('area')('area', { min: 0.01, max: 100_000 }, { title: 'Area' });
 
-const soil = choice(
-  [
-    'sand',
-    'loamy-sand',
-    'sandy-loam',
-    'loam',
-    'silt-loam',
-    'silt',
-    'clay-loam',
-    'silty-clay-loam',
-    'silty-clay',
-    'clay',
-    'potting-mix',
-    'unknown',
-  ],
-  { title: 'Soil', description: 'Texture by feel or from a soil test.' },
-).optional();
+const soil = choice(SOILS, { title: 'Soil', description: 'Texture by feel or from a soil test.' }).optional();
 
 const bedSchema = record({ id: id('Bed'), ...area, soil, note });
 
@@ -36,6 +22,13 @@ const spotSchema = record({
   bed: reference('Bed it lies in').optional(),
   ...area,
   soil,
+  ...quantity('area')(
+    'canopy',
+    { min: 0.01, max: 1000 },
+    { title: 'Ground under leaves, full grown', description: 'Vines shade far more than the spot they stand on.' },
+  ),
+  ...quantity('area')('bowl', { min: 0.01, max: 100 }, { title: 'Bowl or strip that is watered' }),
+  ...quantity('length')('soil_depth', { min: 5, max: 300 }, { title: 'Depth of good soil', about: false }),
   note,
 });
 
@@ -43,6 +36,8 @@ const placeSchema = record({
   latitude: degrees('Latitude', 90),
   longitude: degrees('Longitude', 180),
   ...quantity('height')('elevation', { min: -430, max: 6000 }, { title: 'Height above the sea' }),
+  by_the_sea: yesNo({ title: 'By the sea' }).optional(),
+  dry_air: yesNo({ title: 'Dry air, hardly any dew' }).optional(),
 });
 
 const weatherSchema = record({
@@ -52,6 +47,7 @@ const weatherSchema = record({
     description:
       'When gauge and thermometers are read. A morning reading of rain and of the highest temperature belongs to the day before.',
   }),
+  ...quantity('height')('wind', { min: 0.5, max: 50 }, { title: 'Wind gauge above the ground', about: false }),
 });
 
 /** What counts as hot, cool, wet, dry and soaking; a blank takes the house's figure. */
@@ -98,6 +94,7 @@ export const gardenSchema = record({
   heat_units: heatUnitsSchema.optional(),
   sugar: sugarSchema.optional(),
   measures: measuresSchema.optional().meta({ title: 'Measures' }),
+  tank: tankSchema.optional().meta({ title: 'Tank' }),
   beds: z.array(bedSchema).optional().meta({ title: 'Beds' }),
   spots: z.array(spotSchema).meta({ title: 'Spots' }),
   note,

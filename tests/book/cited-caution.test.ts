@@ -17,6 +17,16 @@ test.each([
   expect(says).not.toContain('{');
 });
 
+/** A litre of water weighs about a kilogram; 1 US gallon is 3.785 l, 1 lb 0.4536 kg. */
+test.each([
+  ['metric', '200\u00a0litres weigh 200\u00a0kg'],
+  ['us', '53\u00a0gallons weigh 441\u00a0lb'],
+] as const)('litres and kilograms of a caution likewise: %s', (units, words) => {
+  const tank = reference.cautions.find(({ id }) => id === 'tank-inside');
+  if (!tank) throw new Error('there is no caution about the inside of a tank');
+  expect(citedCaution(tank, reference, createFormat({ units, locale: 'en-US' })).says).toContain(words);
+});
+
 test('every source of every caution is told in words', () => {
   const format = createFormat({ units: 'metric', locale: 'en-GB' });
   for (const caution of reference.cautions) {

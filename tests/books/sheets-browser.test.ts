@@ -21,7 +21,7 @@ const MEASURE = `({
 })`;
 
 /** To hand over and cut out, not to fill line by line. */
-const PAPERS = /^sheets\/(away|share-label|leave-tag|girth-strip)\//;
+const PAPERS = /^sheets\/(away|share-label|leave-tag|girth-strip|dip-chart)\//;
 
 /** The sheet asks for paper laid on its side. */
 const ON_ITS_SIDE = `/@page \\{ size: \\w+ landscape/.test(document.head.innerHTML)`;
@@ -33,13 +33,19 @@ describe.skipIf(path === null)('sheets to write on, in a browser', () => {
   }, LONG);
   afterAll(() => browser?.close());
 
-  test.each(['day-zero', 'us-letter', 'notebook-years', 'one-crop'])(
-    'of %s: rows of 9 mm and more, sides that fit both papers, cautions on one back',
-    async (name) => {
+  // Gardens with a tank have a dip chart beside the fourteen.
+  test.each([
+    ['day-zero', 15],
+    ['us-letter', 15],
+    ['notebook-years', 14],
+    ['one-crop', 14],
+  ] as const)(
+    'of %s: %d papers, rows of 9 mm and more, sides that fit both papers, cautions on one back',
+    async (name, papers) => {
       const site = await siteOf(name);
       const shelf: Shelf = shelve(site);
       const pages = htmlPages(site).filter(([page]) => /^sheets\/./.test(page) && page !== 'sheets/index.html');
-      expect(pages).toHaveLength(12);
+      expect(pages).toHaveLength(papers);
       for (const [page] of pages) {
         const tab = await browser.newPage();
         await tab.goto(shelf.address(page));

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { keepersOf, publishedBy } from '../../src/garden/consent.ts';
+import { EVENT_KINDS } from '../../src/garden/event.ts';
 import { linkTexts, placesOf, textsIn, withChange } from '../reading/garden-texts.ts';
 
 const PEOPLE = 'people.yaml';
@@ -95,22 +96,26 @@ describe('a record by somebody', () => {
 
   test('is warned of in every kind of the diary, a second stranger by themselves', () => {
     const diary = {
-      sowings: '- {sown_on: 2025-04-26, seeds: 4, by: X1}\n',
-      mulching: '- {laid_on: 2025-06-10, material: straw, by: X2}\n',
-      feeding: '- {given_on: 2025-06-10, material: compost, by: X3}\n',
-      flowering: '- {seen_on: 2025-07-01, what: first-male, by: X4}\n',
-      girths: '- {measured_on: 2025-07-20, fruit: M1-F1, girth_cm: 40, by: X5}\n',
-      scouting: '- {looked_on: 2025-07-05, found: none, by: X6}\n',
-      keeping: '- {ended_on: 2025-08-30, fruit: M1-F1, ended: eaten-sound, by: X7}\n',
-      shares: '- {shared_on: 2025-08-20, to: home, by: X8}\n',
-      tastings: '- {tasted_on: 2025-08-20, fruit: M1-F1, against: M1-F2, by: X9}\n',
+      sowings: '- {sown_on: 2025-04-26, seeds: 4, by: XA}\n',
+      mulching: '- {laid_on: 2025-06-10, material: straw, by: XB}\n',
+      feeding: '- {given_on: 2025-06-10, material: compost, by: XC}\n',
+      waterings: '- {watered_on: 2025-07-10, cans_each: 1, by: XD}\n',
+      soil: '- {felt_on: 2025-07-10, top: dry, by: XE}\n',
+      dips: '- {dipped_on: 2025-07-13, depth_cm: 40, by: XF}\n',
+      flowering: '- {seen_on: 2025-07-01, what: first-male, by: XG}\n',
+      girths: '- {measured_on: 2025-07-20, fruit: M1-F1, girth_cm: 40, by: XH}\n',
+      scouting: '- {looked_on: 2025-07-05, found: none, by: XI}\n',
+      keeping: '- {ended_on: 2025-08-30, fruit: M1-F1, ended: eaten-sound, by: XJ}\n',
+      shares: '- {shared_on: 2025-08-20, to: home, by: XK}\n',
+      tastings: '- {tasted_on: 2025-08-20, fruit: M1-F1, against: M1-F2, by: XL}\n',
     };
+    expect(Object.keys(diary)).toEqual(EVENT_KINDS);
     const texts = Object.fromEntries(Object.entries(diary).map(([kind, text]) => [`seasons/2025/${kind}.yaml`, text]));
     const { problems } = linkTexts(withPeople(everybody, texts));
     const strangers = problems.filter(({ code }) => code === 'by-unlisted');
     expect(strangers.map(({ file, line, message }) => `${file}:${line} ${message.slice(0, 4)}`).sort()).toEqual(
       Object.keys(diary)
-        .map((kind, index) => `seasons/2025/${kind}.yaml:1 "X${index + 1}"`)
+        .map((kind, index) => `seasons/2025/${kind}.yaml:1 "X${String.fromCharCode(65 + index)}"`)
         .sort(),
     );
     expect(strangers.every(({ severity, field }) => severity === 'warning' && field === 'by')).toBe(true);

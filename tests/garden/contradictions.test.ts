@@ -226,3 +226,82 @@ describe('a contradiction is told where it stands', () => {
     expect(linkTexts(rest).problems.map(({ code }) => code)).toContain('garden-missing');
   });
 });
+
+/** A tank in braces, what was dipped and read, and each problem with its field and place; W marks a warning. */
+const TANKS: readonly [name: string, tank: string, dips: string, wrong: string[]][] = [
+  ['an upright drum that is told whole', 'shape: upright, diameter_cm: 57, height_cm: 87, tap_cm: 8', '', []],
+  ['a lying drum that is told whole', 'shape: lying, diameter_cm: 90, length_cm: 120, tap_in: 3', '', []],
+  ['a box that is told whole', 'shape: box, length_in: 48, width_in: 40, height_in: 46', '', []],
+  ['a tank known by its label', 'holds_l: 210, count: 2', '', []],
+  [
+    'an upright drum without its height',
+    'shape: upright, diameter_cm: 57',
+    '',
+    ['garden.yaml tank.shape 6:15 tank-unmeasured W: height_cm'],
+  ],
+  [
+    'a lying drum measured as if it stood',
+    'shape: lying, diameter_cm: 57, height_cm: 87',
+    '',
+    ['garden.yaml tank.shape 6:15 tank-unmeasured W: length_cm'],
+  ],
+  [
+    'a box with one side',
+    'length_in: 48, shape: box',
+    '',
+    ['garden.yaml tank.shape 6:30 tank-unmeasured W: width_cm and height_cm'],
+  ],
+  [
+    'a tap above the brim',
+    'shape: upright, diameter_cm: 57, height_cm: 87, tap_cm: 90',
+    '',
+    ['garden.yaml tank.tap_cm 6:64 tap-above-tank'],
+  ],
+  ['a tap at the brim', 'height_cm: 80, tap_cm: 80', '', ['garden.yaml tank.tap_cm 6:31 tap-above-tank']],
+  [
+    'a tap above a drum on its side, which is as high as it is wide',
+    'shape: lying, diameter_cm: 60, length_cm: 200, tap_cm: 61',
+    '',
+    ['garden.yaml tank.tap_cm 6:63 tap-above-tank'],
+  ],
+  [
+    'a dip over the brim, and one at it',
+    'shape: upright, diameter_cm: 57, height_cm: 87',
+    '- {dipped_on: 2025-06-01, depth_cm: 87}\n- {dipped_on: 2025-06-08, overflowed: yes, depth_cm: 87.5}\n',
+    ['seasons/2025/dips.yaml depth_cm 2:54 dip-over-tank'],
+  ],
+  [
+    'a dip at the brim of a box in inches',
+    'shape: box, length_in: 48, width_in: 40, height_in: 46',
+    '- {dipped_on: 2025-06-01, depth_in: 46}\n',
+    [],
+  ],
+  [
+    'a dip in a drum on its side',
+    'shape: lying, diameter_cm: 60, length_cm: 200',
+    '- {dipped_on: 2025-06-01, depth_cm: 61}\n',
+    ['seasons/2025/dips.yaml depth_cm 1:37 dip-over-tank'],
+  ],
+  [
+    'more read off than two such drums hold',
+    'holds_l: 210, count: 2',
+    '- {dipped_on: 2025-06-01, volume_l: 420}\n- {dipped_on: 2025-06-08, volume_l: 421}\n',
+    ['seasons/2025/dips.yaml volume_l 2:37 dip-over-tank'],
+  ],
+];
+
+describe('a tank and what was dipped in it', () => {
+  test.each(TANKS)('%s', (_name, tank, dips, wrong) => {
+    const { problems } = linkTexts({
+      ...garden,
+      'garden.yaml': garden['garden.yaml'].replace('weather:', `tank: {${tank}}\nweather:`),
+      'seasons/2025/dips.yaml': dips,
+    });
+    const told = problems.map(({ file, field, line, column, code, severity, message }) => {
+      const missing = /needs (.*) too/.exec(message)?.[1];
+      return `${file} ${field} ${line}:${column} ${code}${severity === 'warning' ? ' W' : ''}${missing ? `: ${missing}` : ''}`;
+    });
+    expect(told).toEqual(wrong);
+    expect(problems.every(({ hint }) => hint !== '')).toBe(true);
+  });
+});

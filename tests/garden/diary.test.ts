@@ -129,6 +129,55 @@ const CASES: readonly [name: string, kind: string, text: string, wrong: string[]
   ],
   ['worse than worst', 'scouting', '- {looked_on: 2025-07-01, found: wilt, severity: 10}\n', ['1:50 out-of-range']],
   ['mulch of another year', 'mulching', '- {laid_on: 2024-06-10, material: straw}\n', ['1:13 outside-season W']],
+  [
+    'water told by can and by litre',
+    'waterings',
+    '- {watered_on: 2025-07-02, cans_each: 2, volume_l: 36}\n',
+    ['1:52 told-twice'],
+  ],
+  [
+    'water told by can for each and for all',
+    'waterings',
+    '- {watered_on: 2025-07-02, cans: 4, cans_each: 2}\n',
+    ['1:34 told-twice'],
+  ],
+  [
+    'water told by litre and by the clock',
+    'waterings',
+    '- {watered_on: 2025-07-02, volume_l: 36, minutes: 4, flow_l_min: 9}\n',
+    ['1:51 told-twice'],
+  ],
+  [
+    'water told in four ways is one complaint, at one of them',
+    'waterings',
+    '- {watered_on: 2025-07-02, minutes: 4, cans: 4, volume_l: 36, cans_each: 2}\n',
+    ['1:46 told-twice'],
+  ],
+  ['minutes with their flow', 'waterings', '- {watered_on: 2025-07-02, minutes: 4, flow_l_min: 9}\n', []],
+  ['a count and a word beside it', 'waterings', '- {watered_on: 2025-07-02, cans: 4, roughly: plenty}\n', []],
+  ['water nobody measured', 'waterings', '- {watered_on: 2025-07-02, roughly: some}\n', []],
+  [
+    'each of two spots watered',
+    'waterings',
+    '- {watered_on: 2025-07-02, spots: [M8, m1], cans_each: 1}\n',
+    ['1:36 dangling-id', '1:40 id-spelling'],
+  ],
+  [
+    'water of another year',
+    'waterings',
+    '- {watered_on: 2024-07-02, cans: 4}\n- {watered_on: 2025-07, cans: 30}\n',
+    ['1:16 outside-season W'],
+  ],
+  ['a spot felt', 'soil', '- {felt_on: 2025-07-01, spots: [M3], top: dry}\n', ['1:33 dangling-id']],
+  ['soil of another year', 'soil', '- {felt_on: 2024-07-02, top: dry}\n', ['1:13 outside-season W']],
+  ['a dip in winter', 'dips', '- {dipped_on: 2025-01-12, depth_cm: 80}\n', []],
+  ['a dip where no tank is told', 'dips', '- {dipped_on: 2025-07-02, depth_cm: 400, overflowed: yes}\n', []],
+  [
+    'dipped after it was written down',
+    'dips',
+    '- {dipped_on: 2025-07-02, depth_cm: 80, recorded_on: 2025-07-01}\n',
+    ['1:54 written-before-event'],
+  ],
   ['manure of the autumn before', 'feeding', '- {given_on: 2024-10-10, material: compost}\n', []],
   ['keeping that outlasts the season', 'keeping', '- {ended_on: 2025-12-11, fruit: F1, ended: eaten-sound}\n', []],
   [
@@ -200,7 +249,7 @@ describe('a linked diary', () => {
 
   test('has every kind, most of them empty', () => {
     const events = season('')?.events;
-    expect(EVENT_KINDS).toHaveLength(9);
+    expect(EVENT_KINDS).toHaveLength(12);
     expect(EVENT_KINDS.map((kind) => events?.[kind].length)).toEqual(EVENT_KINDS.map(() => 0));
   });
 });

@@ -18,6 +18,15 @@ const SLIPS: readonly [string, string, string, string, string][] = [
   ['a planting', PLANTINGS, 'plants_alive: 2 ', 'plants_alive: two ', '16:17 not-a-number'],
   ['a planting whose id is misspelt', PLANTINGS, '- id: R1', '- ID: R1', '26:3 unknown-key'],
   ['a fruit', FRUITS, 'state: just-ripe', 'state: nearly', '40:12 unknown-word'],
+  ['a tank', GARDEN, 'roof_m2: 6 ', 'roof_m2: 0 ', '42:12 out-of-range'],
+  [
+    'a watering',
+    'seasons/2025/waterings.yaml',
+    'spots: [M1, R1], cans_each',
+    'spots: [M1, R1], buckets',
+    '6:45 unknown-key',
+  ],
+  ['a dip', 'seasons/2025/dips.yaml', 'overflowed: yes', 'overflowed: perhaps', '9:15 unknown-word'],
   ['a season', SEASON, 'starts_on: 2025-04-01', 'starts_on: April', '5:12 date-form'],
 ];
 
@@ -28,7 +37,15 @@ describe('a refused record is one problem, and what refers to it is none', () =>
     });
   }
 
-  for (const path of [VARIETIES, PLANTINGS, FRUITS, 'seasons/2025/visits.yaml']) {
+  for (const path of [
+    VARIETIES,
+    PLANTINGS,
+    FRUITS,
+    'seasons/2025/visits.yaml',
+    'seasons/2025/waterings.yaml',
+    'seasons/2025/dips.yaml',
+    'seasons/2025/soil.yaml',
+  ]) {
     test(`${path} of another shape`, () => {
       const problems = linkTexts({ ...starter, [path]: 'only words\n' }).problems;
       expect(problems.map(placeOf)).toEqual([`${path}:1:1 dash-missing`]);
@@ -50,6 +67,14 @@ describe('an id that leads nowhere is told for every kind of reference', () => {
     ['crop', VARIETIES, 'crop: muskmelon', 'crop: muskmelonn', '16:9 dangling-id', 'did you mean muskmelon?'],
     ['station', GARDEN, 'station: back-step', 'station: back-stoop', '18:12 dangling-id', 'did you mean back-step?'],
     ['bed', GARDEN, 'kind: tub', 'kind: tub\n    bed: B', '30:10 dangling-id', 'no bed is recorded yet'],
+    [
+      'spot of a finger in the soil',
+      'seasons/2025/soil.yaml',
+      'spots: [M1, R1]',
+      'spots: [M1, R2]',
+      '5:15 dangling-id',
+      'did you mean R1?',
+    ],
     [
       'planting of a fruit',
       FRUITS,

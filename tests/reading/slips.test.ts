@@ -8,6 +8,10 @@ const PLANTINGS = 'seasons/2025/plantings.yaml';
 const WEATHER = 'weather/back-step.csv';
 const FEEDING = 'seasons/2025/feeding.yaml';
 const SCOUTING = 'seasons/2025/scouting.yaml';
+const WATERINGS = 'seasons/2025/waterings.yaml';
+const DIPS = 'seasons/2025/dips.yaml';
+const SOIL = 'seasons/2025/soil.yaml';
+const GARDEN = 'garden.yaml';
 
 test('the starter itself has no problem', () => {
   expect(linkTexts(starter).problems).toEqual([]);
@@ -127,6 +131,110 @@ const SLIPS: readonly Slip[] = [
     to: 'spots: [m1]',
     code: 'id-spelling',
     shows: 'M1',
+  },
+  {
+    name: 'cans counted twice over',
+    path: WATERINGS,
+    from: 'cans_each: 2',
+    to: 'cans_each: 2, cans: 4',
+    code: 'told-twice',
+    shows: 'keep the one',
+  },
+  {
+    name: 'litres in the value',
+    path: WATERINGS,
+    from: 'cans_each: 2',
+    to: 'volume_l: 40 l',
+    code: 'unit-in-value',
+    shows: '40',
+  },
+  {
+    name: 'litres or gallons, nobody knows',
+    path: WATERINGS,
+    from: 'cans_each: 2',
+    to: 'volume: 40',
+    code: 'unit-missing',
+    shows: 'volume_l or volume_gal',
+  },
+  {
+    name: 'half an hour in words',
+    path: WATERINGS,
+    from: 'minutes: 30 ',
+    to: 'minutes: half an hour ',
+    code: 'not-a-number',
+    shows: 'blank',
+  },
+  {
+    name: 'water from somewhere else',
+    path: WATERINGS,
+    from: 'how: can, from: tank',
+    to: 'how: can, from: brook',
+    code: 'unknown-word',
+    shows: 'mains, other',
+  },
+  {
+    name: 'a measured amount where a word belongs',
+    path: WATERINGS,
+    from: 'roughly: some  ',
+    to: 'roughly: 2 cans  ',
+    code: 'unknown-word',
+    shows: 'some, little, plenty',
+  },
+  {
+    name: 'a spot watered that was not marked out',
+    path: WATERINGS,
+    from: 'spots: [T1]',
+    to: 'spots: [T11]',
+    code: 'dangling-id',
+    shows: 'T1',
+  },
+  {
+    name: 'a dip in half centimetres and a comma',
+    path: DIPS,
+    from: 'depth_cm: about 53',
+    to: 'depth_cm: about 53,5',
+    code: 'decimal-comma',
+    shows: 'about 53.5',
+  },
+  {
+    name: 'a dip in millimetres',
+    path: DIPS,
+    from: 'depth_cm: 64',
+    to: 'depth_cm: 640',
+    code: 'out-of-range',
+    shows: 'unit in the key',
+  },
+  {
+    name: 'a dip over the brim',
+    path: DIPS,
+    from: 'depth_cm: 64',
+    to: 'depth_cm: 88',
+    code: 'dip-over-tank',
+    shows: 'measures of the tank',
+  },
+  {
+    name: 'soil of another word',
+    path: SOIL,
+    from: 'below: damp',
+    to: 'below: moist',
+    code: 'unknown-word',
+    shows: 'dry, damp, wet',
+  },
+  {
+    name: 'a tap measured from above',
+    path: GARDEN,
+    from: 'tap_cm: 8 ',
+    to: 'tap_cm: 87 ',
+    code: 'tap-above-tank',
+    shows: 'from the floor',
+  },
+  {
+    name: 'a tank of another shape',
+    path: GARDEN,
+    from: 'shape: upright ',
+    to: 'shape: barrel ',
+    code: 'unknown-word',
+    shows: 'upright, lying, box',
   },
 ];
 

@@ -32,8 +32,16 @@ describe('one delimiter, whichever the header has', () => {
 describe('a fault of the table stands at its line', () => {
   const CASES: readonly [string, string, string[]][] = [
     ['a column twice, under comments', '# one\n# two\ndate,rain_mm,rain_mm\n2025-08-12,1,2\n', ['3:1 column-twice']],
-    ['an unknown column, once, in the header', '# one\ndate,wind\n2025-08-12,1\n2025-08-13,2\n', ['2:6 unknown-key']],
+    ['an unknown column, once, in the header', '# one\ndate,cloud\n2025-08-12,1\n2025-08-13,2\n', ['2:6 unknown-key']],
     ['a column without its unit', 'date,tmax\n2025-08-12,30\n', ['1:6 unit-missing']],
+    ['a dew point without its own', 'date,dew\n2025-08-12,14\n', ['1:6 unit-missing']],
+    ['wind in two units on one day', 'date,wind_m_s,wind_km_h\n2025-08-12,2,7.2\n', ['2:14 two-units']],
+    ['air more than full of damp', 'date,rh_max_pct,rh_min_pct\n2025-08-12,101,40\n', ['2:12 out-of-range']],
+    ['damp as a part of one is a number all the same', 'date,rh_min_pct\n2025-08-12,0.4\n', []],
+    ['a per cent sign in the cell', 'date,rh_min_pct\n2025-08-12,40%\n', ['2:12 unit-in-value']],
+    ['more sun than a day has', 'date,sun_h\n2025-08-12,24.5\n', ['2:12 out-of-range']],
+    ['wind that was guessed', 'date,wind_m_s\n2025-08-12,about 2\n', ['2:12 about-not-allowed']],
+    ['more of the sun’s energy than reaches the ground', 'date,solar_mj_m2\n2025-08-12,45.1\n', ['2:12 out-of-range']],
     ['no date column', 'day,rain_mm\n2025-08-12,1\n', ['1:1 unknown-key']],
     ['a cell too many, and nothing read from its row', 'date,tmax_c,tmin_c\n2025-08-12,3,30,9\n', ['2:1 cell-count']],
     ['a cell too few', 'date,tmax_c,tmin_c\n2025-08-12,30\n', ['2:1 cell-count']],

@@ -13,6 +13,7 @@ units: metric
 paper: A4
 locale: en-GB
 weather: {station: porch, read: evening}
+tank: {holds_l: 210, ${note}}
 beds:
   - {id: E, area_m2: 6, ${note}}
 spots:
@@ -50,6 +51,11 @@ ${note}
   'seasons/2025/feeding.yaml': `- {given_on: 2025-05-10, material: compost, spots: [M1], barrows: 1, ${by}}
 - {given_on: 2025-07-10, material: liquid-feed, roughly: some, ${by}}
 `,
+  'seasons/2025/waterings.yaml': `- {watered_on: 2025-07-02, spots: [M1], cans_each: 2, from: tank, ${by}}
+- {watered_on: 2025-07-09, roughly: some, ${by}}
+`,
+  'seasons/2025/soil.yaml': `- {felt_on: 2025-07-02, spots: [M1], top: dry, below: damp, ${by}}\n`,
+  'seasons/2025/dips.yaml': `- {dipped_on: 2025-07-06, volume_l: 120, overflowed: no, ${by}}\n`,
   'seasons/2025/flowering.yaml': `- {seen_on: 2025-06-25, planting: P1, what: first-female, ${by}}
 - {seen_on: 2025-07-01, planting: P1, what: closed-for-seed, tag: wool, flowers: 3, took: 1, ${by}}
 - {seen_on: 2025-07-02, what: insects-counted, insects: 4, ${by}}

@@ -12,6 +12,14 @@ const stagesSchema = record({
   where: text('Where and when', 60),
 });
 
+/** What plastic over the whole ground takes off; a cut below nothing is a gain. */
+const plasticSchema = record({
+  evaporation_cut_low: measure('Share off the soil’s evaporation, least', 1),
+  evaporation_cut_high: measure('Share off the soil’s evaporation, most', 1),
+  transpiration_cut_low: measure('Share off what the plants drink, least', 1, -1),
+  transpiration_cut_high: measure('Share off what the plants drink, most', 1, -1),
+});
+
 /** What a crop drinks against grass (crop coefficients), how deep it roots, and how far its ground may dry. */
 export const waterTraitSchema = record({
   kc_initial: measure('Coefficient, first stage', 2),
@@ -24,5 +32,6 @@ export const waterTraitSchema = record({
   ...span('root', '_m', 'Depth of roots, m', 5),
   depletion: measure('Share of the soil water a plant can use up unharmed', 1),
   stages: z.array(stagesSchema).meta({ title: 'Stages of growth' }),
+  plastic: plasticSchema.optional().meta({ title: 'Under plastic' }),
   sources,
 });

@@ -65,6 +65,47 @@ test('what is given is written by weight or by volume, in the garden’s units, 
   expect(sheet('feeding-log', TWO).cautions).toEqual(expect.arrayContaining(['raw-manure', 'feeds']));
 });
 
+test('water is written with what the soil felt like before it, and with its cautions on the back', () => {
+  expect(keys('watering-log', TWO)).toEqual([
+    'watered_on',
+    'spots',
+    'top',
+    'below',
+    'cans_each',
+    'minutes',
+    'roughly',
+    'how',
+    'from',
+    'by',
+  ]);
+  const { columns, cautions } = sheet('watering-log', TWO);
+  const toCircle = (key: string) => columns.find((column) => column.key === key)?.words.map(({ word }) => word);
+  expect(['top', 'below', 'from'].map(toCircle)).toEqual([
+    ['dry', 'damp', 'wet'],
+    ['dry', 'damp', 'wet'],
+    ['tank', 'mains', 'other'],
+  ]);
+  expect(cautions).toEqual(expect.arrayContaining(['tank-water', 'heat']));
+});
+
+test('a dip is written in the garden’s units, with a yes or no to circle and the cautions of water', () => {
+  const us = { ...TWO, about: { ...TWO.about, units: 'us' as const } };
+  expect(keys('tank-log', TWO)).toEqual(['dipped_on', 'depth_cm', 'overflowed', 'by', 'note']);
+  expect(keys('tank-log', us)[1]).toBe('depth_in');
+  expect(sheet('tank-log', TWO).columns[2]?.words.map(({ word }) => word)).toEqual(['yes', 'no']);
+  expect(sheet('tank-log', TWO).cautions).toEqual(sheet('watering-log', TWO).cautions);
+});
+
+test('sheets stand in the order of the year, water after feed and before flowers', () => {
+  const paths = sheets.write(bookOf({ reference }, TWO, null).facts, []).map(({ path }) => path);
+  expect(paths.slice(paths.indexOf('sheets/feeding-log/'), paths.indexOf('sheets/flower-tally/') + 1)).toEqual([
+    'sheets/feeding-log/',
+    'sheets/watering-log/',
+    'sheets/tank-log/',
+    'sheets/flower-tally/',
+  ]);
+});
+
 test('before the first season the sheets are blank and there all the same', () => {
   const none = { ...TWO, seasons: [] };
   expect(['planting-list', 'fruit-register', 'visits'].map((id) => sheet(id, none).known)).toEqual([[], [], []]);
