@@ -27,12 +27,17 @@ export type FigureUnit =
   | 'of_ten'
   | 'seeds'
   | 'l'
+  /** Water to a mass of fruit. */
+  | 'l_per_kg'
   | 'barrows'
   | 'cans'
   | 'cm'
   | 'g_per_m2'
   | 'mm_per_day'
   | 'weeks'
+  | 'hours'
+  | 'minutes'
+  | 'l_per_week'
   | 'years';
 
 /** How far a figure may be carried: what happened, another spot of this summer, or a next summer here. */

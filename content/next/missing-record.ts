@@ -12,6 +12,7 @@ const ANSWERS = {
   'tagged-flowers': ['did-set', 'pollinate'],
   germination: ['seeds-to-sow', 'seed'],
   feeding: ['how-much-feed', 'nitrogen-stop'],
+  waterings: ['water'],
   scouting: ['trouble'],
 } as const satisfies Record<string, readonly string[]>;
 
@@ -52,6 +53,7 @@ const KEPT: Readonly<Record<Exclude<RecordName, 'germination'>, (season: Season,
   'tagged-flowers': ({ events }) =>
     events.flowering.some(({ what }) => what === 'tagged' || what === 'hand-pollinated'),
   feeding: ({ events }) => events.feeding.length > 0,
+  waterings: ({ events }) => events.waterings.length > 0,
   scouting: ({ events }) => events.scouting.length > 0,
 };
 

@@ -5,10 +5,18 @@ import type { Crop, Spot } from '../../src/garden/garden.ts';
 import { inLanguage } from '../../src/garden/in-language.ts';
 import { lastPlanted } from '../../src/garden/last-planted.ts';
 import { measuresOf } from '../../src/garden/measures.ts';
+import { type Rhythm, rhythmOf } from '../../src/ledger/water/rhythm.ts';
 
 /** What a neighbour needs who waters and picks for a week. */
 export interface AwayModel {
-  readonly spots: readonly { readonly id: string; readonly kind: Spot['kind']; readonly grows: readonly string[] }[];
+  readonly spots: readonly {
+    readonly id: string;
+    readonly kind: Spot['kind'];
+    readonly grows: readonly string[] /** In a usual week at full leaf; null to be written in. */;
+    readonly water: Rhythm | null;
+  }[];
+  /** Some spot’s cans are filled in. */
+  readonly reckoned: boolean;
   readonly can_l: number;
   readonly can_measured: boolean;
   readonly crops: readonly PickLine[];
@@ -25,23 +33,35 @@ interface PickLine {
 const SIGNS_TOLD = 3;
 
 /** Spots of the last season that was planted, else all of the garden's. */
-export function awayModel({ garden }: Facts): AwayModel {
+export function awayModel({ garden, ledger }: Facts): AwayModel {
   const { about, spots, varieties } = garden;
   const plantings = lastPlanted(garden)?.plantings ?? [];
   const planted = spots.filter(({ id }) => plantings.some(({ spot }) => spot.id === id));
   const shown = planted.length > 0 ? planted : spots;
   const grown = cropsOf(plantings.flatMap(({ variety }) => variety ?? []));
   const { can_l, can_measured } = measuresOf(about);
-  return {
-    spots: shown.map(({ id, kind }) => ({
+  const rows = shown.map(({ id, kind }) => {
+    const own = plantings.filter(({ spot }) => spot.id === id);
+    return {
       id,
       kind,
-      grows: [...new Set(plantings.filter(({ spot }) => spot.id === id).flatMap(({ variety }) => variety?.name ?? []))],
-    })),
+      grows: [...new Set(own.flatMap(({ variety }) => variety?.name ?? []))],
+      water: waterOf(ledger, own[0]?.variety?.crop.id ?? null, can_l),
+    };
+  });
+  return {
+    spots: rows,
+    reckoned: rows.some(({ water }) => water !== null),
     can_l,
     can_measured,
     crops: (grown.length > 0 ? grown : cropsOf(varieties)).map((crop) => pickLine(crop, about.locale)),
   };
+}
+
+function waterOf({ water }: Facts['ledger'], crop: string | null, can_l: number): Rhythm | null {
+  const plan = water?.crops.find((one) => one.crop.id === crop);
+  const usual = plan?.stages.find(({ stage }) => stage === 'middle')?.needs.find(({ kind }) => kind === 'usual');
+  return usual ? rhythmOf(usual, can_l) : null;
 }
 
 const pickLine = (crop: Crop, locale: string): PickLine => ({

@@ -22,7 +22,7 @@ export function bookOf(
   const today = wanted ?? lastDay(whole) ?? whole.seasons.at(-1)?.starts_on ?? null;
   const garden = today === null ? whole : asOf(whole, today);
   const format = createFormat({ units: whole.about.units, locale: whole.about.locale });
-  return writeBook(contents, { garden, today, ledger: openLedger(garden, today, kept), reference, format });
+  return writeBook(contents, { garden, today, ledger: openLedger(garden, today, kept, reference), reference, format });
 }
 
 /** The book as files in memory: name below the site, content. The site generator is loaded only now. */

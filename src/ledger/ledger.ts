@@ -8,6 +8,7 @@ import { type CropRain, cropRains } from './rain-sugar/crop-rain.ts';
 import { type CropRipeness, cropRipenesses } from './ripeness/crop-ripeness.ts';
 import { type SeasonYield, seasonYield } from './season-yield.ts';
 import { type VarietySeason, varietySeasons } from './variety-season.ts';
+import { type GroundFacts, NO_GROUND_FACTS, type WaterLedger, waterLedger } from './water/water-ledger.ts';
 import { type SeasonWeather, seasonWeather } from './weather/season-weather.ts';
 import { type CropYear, cropYear } from './year/crop-year.ts';
 import { type UsualFrosts, usualFrosts } from './year/frosts.ts';
@@ -32,10 +33,17 @@ export interface Ledger {
   readonly years: readonly CropYear[];
   /** For the same season, from the station's record; null without one. */
   readonly frosts: UsualFrosts | null;
+  /** Null before the first season. */
+  readonly water: WaterLedger | null;
 }
 
 /** `today` is null before the first season, when there is nothing to compute. Fits are kept by their inputs. */
-export function openLedger(garden: Garden, today: Day | null, kept: Kept = NOTHING_KEPT): Ledger {
+export function openLedger(
+  garden: Garden,
+  today: Day | null,
+  kept: Kept = NOTHING_KEPT,
+  ground: GroundFacts = NO_GROUND_FACTS,
+): Ledger {
   const bases = createBases();
   const ripeness = cropRipenesses(garden, bases);
   const years = cropsOf(garden.varieties).map((crop) => cropYear(garden, today, crop));
@@ -50,6 +58,7 @@ export function openLedger(garden: Garden, today: Day | null, kept: Kept = NOTHI
       weather: new Map(),
       years,
       frosts: null,
+      water: null,
     };
   }
   const yields = garden.seasons.map((season) => seasonYield(garden, season, today, bases));
@@ -68,5 +77,6 @@ export function openLedger(garden: Garden, today: Day | null, kept: Kept = NOTHI
     weather: new Map(weather),
     years,
     frosts: usualFrosts(garden, planSeasonOf(garden, today)),
+    water: waterLedger(garden, today, years, ground),
   };
 }

@@ -108,7 +108,7 @@ describe('the demo garden', () => {
   test('gives away every kind of record it holds, and nothing of its people but code and name', async () => {
     const { resources } = descriptorOf(await siteOfFolder('data/garden'));
     const names = resources.map(({ name }) => name);
-    const shared: readonly string[] = ['sources', 'cautions', 'materials', 'methods'];
+    const shared: readonly string[] = ['sources', 'cautions', 'materials', 'methods', 'roofs', 'soils'];
     for (const kind of Object.keys(KINDS).filter((one) => !shared.includes(one) && one !== 'weather'))
       expect(names).toContain(kind);
     expect(names).toContain('weather-pump-house');

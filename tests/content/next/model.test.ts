@@ -71,6 +71,7 @@ test('before the first season every record is missing, a harvest first', () => {
     'tagged-flowers',
     'germination',
     'feeding',
+    'waterings',
     'scouting',
   ]);
   expect(model.last).toBeNull();
@@ -93,6 +94,7 @@ test('each record, once kept in the last season, is missing no more', () => {
         '- {id: L, variety: amber, from: bought, tests: [{tested_on: 2025-03-01, seeds: 10, sprouted: 8}]}\n',
     },
     feeding: { 'seasons/2025/feeding.yaml': '- {given_on: 2025-05-01, material: compost, barrows: 2}\n' },
+    waterings: { 'seasons/2025/waterings.yaml': '- {watered_on: 2025-07-01, cans_each: 2}\n' },
     scouting: { 'seasons/2025/scouting.yaml': '- {looked_on: 2025-07-01, found: none}\n' },
     'looked-cuts': {
       'seasons/2025/fruits.yaml':
@@ -101,7 +103,7 @@ test('each record, once kept in the last season, is missing no more', () => {
     },
   };
   const before = recordsOf(modelOf(TWO_SEASONS));
-  expect(before).toHaveLength(8);
+  expect(before).toHaveLength(9);
   for (const [record, files] of Object.entries(kept)) {
     const after = recordsOf(modelOf({ ...TWO_SEASONS, ...files }));
     const gone = before.filter((one) => !after.includes(one));
