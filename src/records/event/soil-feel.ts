@@ -16,5 +16,3 @@ export const soilFeelSchema = record({
   below: choice(FEEL, { title: 'Below, a hand’s length' }).optional(),
   ...written,
 });
-
-export type SoilFeelRecord = z.output<typeof soilFeelSchema>;

@@ -25,5 +25,3 @@ export const wateringSchema = record({
   from: choice(['tank', 'mains', 'other'], { title: 'Water from' }).optional(),
   ...written,
 });
-
-export type WateringRecord = z.output<typeof wateringSchema>;
