@@ -1,8 +1,9 @@
+import type { Stage } from '../../src/agronomy/crop-coefficient.ts';
 import type { Facts } from '../../src/book/chapter.ts';
 import { because, type Figure, type FigureUnit, happened, type Reason } from '../../src/figure.ts';
 import { measuresOf } from '../../src/garden/measures.ts';
 import type { SeasonWater } from '../../src/ledger/water/season-water.ts';
-import type { SpotAccount } from '../../src/ledger/water/spot-account.ts';
+import type { SpotAccount, StageAccount } from '../../src/ledger/water/spot-account.ts';
 import { type FingerModel, fingerModel } from './finger.ts';
 import { weatherKey } from './weather-key.ts';
 
@@ -19,9 +20,21 @@ export interface BackRow {
   readonly l_per_kg: Figure;
 }
 
+/** The average spot through one stage of growth. */
+export interface StageRow {
+  readonly stage: Stage;
+  /** Spots that came so far. */
+  readonly spots: number;
+  readonly given: Figure;
+  readonly rain: Figure;
+  readonly wanted: Figure;
+}
+
 export interface BackModel {
   readonly season: string;
   readonly rows: readonly BackRow[];
+  /** In the order of the stages. */
+  readonly stages: readonly StageRow[];
   /** Spots in the order of days on which they went short, the most first; null without a balance. */
   readonly driest: string | null;
   /** Figures of the average spot. */
@@ -82,6 +95,7 @@ export function backModel(facts: Facts, water: SeasonWater): BackModel | null {
   return {
     season: season.label,
     rows,
+    stages: stageRows(accounts, stem, basis, can_l),
     driest: driestOf(accounts),
     mean: {
       given: mean('given_cans', ({ given_l }) => given_l, 'water-given'),
@@ -94,6 +108,27 @@ export function backModel(facts: Facts, water: SeasonWater): BackModel | null {
     thirst: accounts.reduce((most, account) => (account.days > most.days ? account : most)).thirst,
     finger: fingerModel(water),
   };
+}
+
+const STAGES: readonly Stage[] = ['initial', 'development', 'middle', 'late'];
+
+function stageRows(accounts: readonly SpotAccount[], stem: string, basis: string, can_l: number): StageRow[] {
+  return STAGES.flatMap((stage) => {
+    const of = accounts.flatMap(({ stages }) => stages.filter((one) => one.stage === stage));
+    if (of.length === 0) return [];
+    const figure = figureOf(`${stem}.${stage}`, of.length, basis);
+    const mean = (name: string, litres: (one: StageAccount) => number, method: string): Figure =>
+      figure(name, of.reduce((sum, one) => sum + litres(one), 0) / of.length / can_l, 'cans', method);
+    return [
+      {
+        stage,
+        spots: of.length,
+        given: mean('given_cans', ({ given_l }) => given_l, 'water-given'),
+        rain: mean('rain_cans', ({ rain_l }) => rain_l, 'water-given'),
+        wanted: mean('wanted_cans', ({ wanted_l }) => wanted_l, 'crop-water'),
+      },
+    ];
+  });
 }
 
 /** Over all spots in the stage of flower and fruit. */
@@ -123,7 +158,7 @@ function driestOf(accounts: readonly SpotAccount[]): string | null {
   return first && first.short_days !== null ? first.spot : null;
 }
 
-export const figuresOfBack = ({ rows, mean, rhythm }: BackModel): Figure[] => [
+export const figuresOfBack = ({ rows, stages, mean, rhythm }: BackModel): Figure[] => [
   ...rows.flatMap(({ given, rain, wanted, waterings, short_days, gap_days, swing, l_per_kg }) => [
     given,
     rain,
@@ -134,6 +169,7 @@ export const figuresOfBack = ({ rows, mean, rhythm }: BackModel): Figure[] => [
     swing,
     l_per_kg,
   ]),
+  ...stages.flatMap(({ given, rain, wanted }) => [given, rain, wanted]),
   mean.given,
   mean.rain,
   mean.wanted,

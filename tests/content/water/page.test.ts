@@ -16,6 +16,7 @@ import { dayRows, type Parts, planted, told, wateredGarden } from '../../ledger/
 const reference = loadReference('data/reference');
 
 interface Model {
+  readonly level_chart: string | null;
   readonly needs: readonly NeedModel[];
   readonly unknown: readonly string[];
   readonly lacks: string | null;
@@ -198,4 +199,42 @@ test('a card tells whole cans for a usual and a hot week of each stage', () => {
   }
   const { weather, ...unweathered } = PLOT;
   expect(pagesOf(unweathered).some(({ form }) => form === 'card')).toBe(false);
+});
+
+describe('a tub', () => {
+  const tub = (soil: string): Parts => ({
+    ...PLOT,
+    weather: FIVE_YEARS.replaceAll(',2,', ',0,'),
+    spots: `  - {id: T1, kind: tub, area_m2: 0.25, soil_depth_cm: 40, soil: ${soil}}\n`,
+    plantings: planted('P1', 'T1'),
+    season: { waterings: '- {watered_on: 2025-06-01, cans_each: 1}\n', soil: '- {felt_on: 2025-06-10, below: dry}\n' },
+  });
+  test('of potting mix, whose store no source tells here, is given and wanted water and has no balance', () => {
+    const { back, needs } = modelOf(tub('potting-mix'));
+    expect(back?.rows[0]).toMatchObject({
+      spot: 'T1',
+      given: { value: 1 },
+      short_days: { value: null, reason: { code: 'soil-unknown' } },
+      swing: { value: null, reason: { code: 'soil-unknown' } },
+    });
+    expect(back).toMatchObject({ driest: null, finger: null });
+    expect(back?.rows[0]?.wanted.value).toBeGreaterThan(0);
+    expect(needs[0]?.full.weeks.hot.bowl_days).toBeNull();
+    expect(modelOf(tub('potting-mix'))).toMatchObject({ level_chart: null });
+  });
+  test('of loam holds what its 40 cm hold: 100 litres of earth, 13 to 18 litres of water', () => {
+    const { back, needs } = modelOf(tub('loam'), '2025-08-01');
+    expect(back?.rows[0]?.short_days.value).toBeGreaterThan(0);
+    expect(needs[0]).toMatchObject({ root_m2: 0.25, depth_cm: 40 });
+    expect(back?.finger).toMatchObject({ of: 1 });
+  });
+});
+
+test('by stage the average spot got and wanted what all its days add up to', () => {
+  const back = told(modelOf(PLOT).back);
+  expect(back.stages.map(({ stage }) => stage)).toEqual(['initial', 'development', 'middle', 'late']);
+  // 1 June is the 13th day of 20: two cans each; 5 July the 47th, 45 litres on one of two spots; 15 July two cans on one.
+  expect(back.stages.map(({ given }) => given.value)).toEqual([2, 2.5, 1, 0]);
+  const sum = back.stages.reduce((all, { wanted }) => all + told(wanted.value), 0);
+  expect(sum).toBeCloseTo(told(back.mean.wanted.value), 9);
 });
