@@ -14,7 +14,7 @@ import { wateringLog } from './watering-log.ts';
 import { weatherLog } from './weather-log.ts';
 
 /** In the order of the year. */
-const SHEETS: readonly ((facts: Facts) => BlankSheet)[] = [
+const SHEETS: readonly ((facts: Facts) => BlankSheet | null)[] = [
   plantingList,
   weatherLog,
   feedingLog,
@@ -32,9 +32,9 @@ export const sheets: MatterChapter = {
   kind: 'matter',
   id: 'sheets',
   write: (facts, questions) => {
-    const all = SHEETS.map((sheetOf) => {
+    const all = SHEETS.flatMap((sheetOf) => {
       const sheet = sheetOf(facts);
-      return { sheet, sides: sidesOf(sheet) };
+      return sheet ? [{ sheet, sides: sidesOf(sheet) }] : [];
     });
     const season = seasonOf(facts)?.label ?? null;
     return [

@@ -2,8 +2,9 @@ import { type BlankSheet, blankColumn } from '../../src/book/blank-sheet.ts';
 import { cautionsAt } from '../../src/book/cautions-at.ts';
 import type { Facts } from '../../src/book/chapter.ts';
 
-/** One line a dip of the tank. */
-export function tankLog({ garden: { about }, reference }: Facts): BlankSheet {
+/** One line a dip of the tank; null for a garden without one. */
+export function tankLog({ garden: { about }, reference }: Facts): BlankSheet | null {
+  if (about.tank === null) return null;
   const column = (key: string, width: number) => blankColumn('dips', [], key, width);
   return {
     id: 'tank-log',
@@ -20,6 +21,6 @@ export function tankLog({ garden: { about }, reference }: Facts): BlankSheet {
     rows_a_sheet: 21,
     tall: false,
     landscape: false,
-    cautions: cautionsAt(reference, 'watering'),
+    cautions: cautionsAt(reference, 'tank'),
   };
 }

@@ -107,7 +107,9 @@ function mainPage(facts: Facts, needs: readonly NeedModel[], latest: Looked | nu
       ...(given ? figuresOfGiven(given) : []),
       ...(tank ? figuresOfTank(tank) : []),
     ],
-    cautions: cautionsAt(reference, 'watering'),
+    cautions: [
+      ...new Set([...cautionsAt(reference, 'watering'), ...(garden.about.tank ? cautionsAt(reference, 'tank') : [])]),
+    ],
     listed: true,
   };
 }

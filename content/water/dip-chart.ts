@@ -89,7 +89,7 @@ export function dipChartPage(facts: Facts): Page | null {
     charts: [],
     tables: known ? [dipChartTable(known)] : [],
     figures: [],
-    cautions: cautionsAt(reference, 'watering'),
+    cautions: cautionsAt(reference, 'tank'),
     listed: false,
     form: 'sheet',
   };

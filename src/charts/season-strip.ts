@@ -3,7 +3,8 @@ import { type Day, daysBetween } from '../day.ts';
 import type { Format } from '../format.ts';
 import { type DayAxis, dayAxis } from './day-axis.ts';
 import { COLUMN_PX, GREY, INK, STRAW, theme, WATER } from './theme.ts';
-import { scaleAround, scaleFromZero, type ValueScale } from './value-axis.ts';
+import { uprightAxis } from './upright-axis.ts';
+import { scaleAround, scaleFromZero } from './value-axis.ts';
 
 /** One day of the strip, in SI; null where nobody read. */
 export interface StripDay {
@@ -66,23 +67,6 @@ export const xOf = (field: string, { domain, values, labelExpr }: DayAxis, shown
   axis: { values: [...values], title: null, labels: shown, labelExpr, ticks: true, domain: true },
 });
 
-const yOf = (field: string, { domain, values, labelExpr }: ValueScale, title: string) => ({
-  field,
-  type: 'quantitative' as const,
-  scale: { domain: [...domain], nice: false, zero: false },
-  axis: {
-    values: [...values],
-    labelExpr,
-    title,
-    titleAngle: 0,
-    titleAlign: 'left' as const,
-    titleAnchor: 'end' as const,
-    titleX: 8,
-    titleY: -2,
-    titleBaseline: 'bottom' as const,
-  },
-});
-
 function temperatures({ days, ...strip }: SeasonStrip, axis: DayAxis, format: Format): Part {
   const rows = days.flatMap(({ tmin_c, tmax_c }, day) =>
     tmin_c === null || tmax_c === null ? [] : [{ day, low: tmin_c, high: tmax_c }],
@@ -98,12 +82,12 @@ function temperatures({ days, ...strip }: SeasonStrip, axis: DayAxis, format: Fo
   const line = (value: number) => ({
     data: { values: [{ value }] },
     mark: { type: 'rule' as const, color: GREY, strokeWidth: 0.75, strokeDash: [3, 3] },
-    encoding: { y: yOf('value', scale, title) },
+    encoding: { y: uprightAxis('value', scale, title) },
   });
   const beyond = (rowsBeyond: object[]) => ({
     data: { values: rowsBeyond },
     mark: { type: 'rule' as const, color: INK, strokeWidth: 2.4 },
-    encoding: { x, y: yOf('low', scale, title), y2: { field: 'high' } },
+    encoding: { x, y: uprightAxis('low', scale, title), y2: { field: 'high' } },
   });
   const hot = rows.filter(({ high }) => high >= strip.hot_c);
   const cool = rows.filter(({ low }) => low < strip.cool_c);
@@ -117,7 +101,7 @@ function temperatures({ days, ...strip }: SeasonStrip, axis: DayAxis, format: Fo
       {
         data: { values: rows },
         mark: { type: 'rule' as const, color: GREY, strokeWidth: 1.1 },
-        encoding: { x, y: yOf('low', scale, title), y2: { field: 'high' } },
+        encoding: { x, y: uprightAxis('low', scale, title), y2: { field: 'high' } },
       },
       beyond(hot.map(({ day, low, high }) => ({ day, low: Math.max(low, strip.hot_c), high }))),
       beyond(cool.map(({ day, low, high }) => ({ day, low, high: Math.min(high, strip.cool_c) }))),
@@ -136,7 +120,7 @@ export function rainPart(
     rain_mm === null || rain_mm === 0 ? [] : [{ day, rain_mm, zero: 0 }],
   );
   const scale = scaleFromZero(Math.max(0, ...rows.map(({ rain_mm }) => rain_mm)), 'mm', format);
-  const y = yOf(
+  const y = uprightAxis(
     'rain_mm',
     { ...scale, values: scale.values.filter((_, index) => index % 2 === 0) },
     `rain, ${format.unitLabel('mm')}`,

@@ -87,20 +87,19 @@ function levelPart({ days, full_l, harmed_below_l, can_l }: WaterLevel, axis: Da
         mark: { type: 'line', color: WATER, strokeWidth: 1.7 },
         encoding: { ...along, y },
       },
-      ...words('full', full_l / can_l, { x: WIDTH, align: 'right', baseline: 'bottom', dy: -3 }, y),
+      words('full', full_l / can_l, { x: WIDTH, align: 'right', baseline: 'bottom', dy: -3 }, y),
       // A spot starts full: at the left there is nothing but its tint under the line.
-      ...words('plants go short below', harmed_below_l / can_l, { x: 5, align: 'left', baseline: 'top', dy: 4 }, y),
+      words('plants go short below', harmed_below_l / can_l, { x: 5, align: 'left', baseline: 'top', dy: 4 }, y),
     ],
   };
 }
 
-/** Words on a line of the chart, with a rim of paper so that a curve under them does not cut them. */
-const words = (text: string, cans: number, place: object, y: object): Part[] =>
-  [{ stroke: 'white', strokeWidth: 3, strokeJoin: 'round', opacity: 0.75 }, { color: INK }].map((ink) => ({
-    data: { values: [{ cans }] },
-    mark: { type: 'text', text, ...place, ...ink },
-    encoding: { y },
-  }));
+/** Words on a line of the chart. Without a rim of paper: a stroked letter is no letter in a PDF. */
+const words = (text: string, cans: number, place: object, y: object): Part => ({
+  data: { values: [{ cans }] },
+  mark: { type: 'text', text, ...place, color: INK },
+  encoding: { y },
+});
 
 /** Stems with an open head: no bar of rain looks like it, in black and white either. */
 function givenPart({ given_l, can_l }: WaterLevel, axis: DayAxis, format: Format, labelled: boolean): Part {

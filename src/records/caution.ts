@@ -12,6 +12,7 @@ export const STEPS = [
   'mulching',
   'feeding',
   'watering',
+  'tank',
   'walking',
   'flowering',
   'scouting',

@@ -90,7 +90,9 @@ describe.skipIf(path === null)('in a browser, straight from the disk', () => {
       for (const file of pagesOf('demo')) {
         const { page } = await open('demo', file, { viewport: { width, height: 900 }, bypassCSP: true });
         await page.addScriptTag({ path: axe });
-        const found = (await page.evaluate('axe.run(document, { resultTypes: ["violations"] })')) as {
+        // Colours do not change with the width, and looking for them takes most of the time.
+        const rules = JSON.stringify({ 'color-contrast': { enabled: width === 360 } });
+        const found = (await page.evaluate(`axe.run(document, { resultTypes: ["violations"], rules: ${rules} })`)) as {
           violations: { id: string; nodes: { html: string }[] }[];
         };
         expect(found.violations.map(({ id, nodes }) => `${file} ${width}: ${id}: ${nodes[0]?.html}`)).toEqual([]);

@@ -22,6 +22,8 @@ const TWO = smallGarden({
     '- {id: F1, planting: P1, fate: growing, set: {set_on: 2025-07-01}}\n- {id: F2, planting: P2, fate: picked, pick: {picked_on: 2025-08-01}}\n',
 });
 
+const { about: TANKED } = smallGarden({ plantings: planting('P1', 'S1'), settings: 'tank: {holds_l: 200}\n' });
+
 test('the list of plantings follows the spots and leaves the plants alive to be counted', () => {
   expect(sheet('planting-list', TWO).known).toEqual([
     ['S1', 'P1', 'Amber', '', '20 May', '2'],
@@ -89,15 +91,20 @@ test('water is written with what the soil felt like before it, and with its caut
 });
 
 test('a dip is written in the garden’s units, with a yes or no to circle and the cautions of water', () => {
-  const us = { ...TWO, about: { ...TWO.about, units: 'us' as const } };
-  expect(keys('tank-log', TWO)).toEqual(['dipped_on', 'depth_cm', 'overflowed', 'by', 'note']);
+  const tank = { ...TWO, about: TANKED };
+  const us = { ...TWO, about: { ...TANKED, units: 'us' as const } };
+  expect(keys('tank-log', tank)).toEqual(['dipped_on', 'depth_cm', 'overflowed', 'by', 'note']);
   expect(keys('tank-log', us)[1]).toBe('depth_in');
-  expect(sheet('tank-log', TWO).columns[2]?.words.map(({ word }) => word)).toEqual(['yes', 'no']);
-  expect(sheet('tank-log', TWO).cautions).toEqual(sheet('watering-log', TWO).cautions);
+  expect(sheet('tank-log', tank).columns[2]?.words.map(({ word }) => word)).toEqual(['yes', 'no']);
+  expect(sheet('tank-log', tank).cautions).toEqual(['tank-water', 'tank-inside', 'tank-shut']);
 });
 
 test('sheets stand in the order of the year, water after feed and before flowers', () => {
-  const paths = sheets.write(bookOf({ reference }, TWO, null).facts, []).map(({ path }) => path);
+  const pathsOf = (garden: typeof TWO): string[] =>
+    sheets.write(bookOf({ reference }, garden, null).facts, []).map(({ path }) => path);
+  const paths = pathsOf({ ...TWO, about: TANKED });
+  // A garden without a tank has no sheet for one.
+  expect(pathsOf(TWO)).toEqual(paths.filter((path) => path !== 'sheets/tank-log/'));
   expect(paths.slice(paths.indexOf('sheets/feeding-log/'), paths.indexOf('sheets/flower-tally/') + 1)).toEqual([
     'sheets/feeding-log/',
     'sheets/watering-log/',
