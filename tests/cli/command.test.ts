@@ -24,7 +24,7 @@ describe('new', () => {
   test('begins a garden that checks clean and builds at once', () => {
     const folder = begun('beside the café');
     expect(readFileSync(join(folder, '.gitignore'), 'utf8')).toContain('/site/');
-    expect(groundspot(['check'], folder)).toMatchObject({ code: 0, out: '0 errors, 0 warnings in 12 files\n' });
+    expect(groundspot(['check'], folder)).toMatchObject({ code: 0, out: '0 errors, 0 warnings in 15 files\n' });
     const built = groundspot(['build'], folder);
     expect(built.code).toBe(0);
     expect(
@@ -56,7 +56,7 @@ describe('check', () => {
     expect(out).toContain('typed-badly/seasons/2025/fruits.yaml:14:14: "3,35" has a decimal comma [decimal-comma]\n');
     expect(out).toContain('^^^^');
     expect(out).toContain('  write 3.35\n');
-    expect(out).toContain('1 error, 0 warnings in 12 files\n');
+    expect(out).toContain('1 error, 0 warnings in 15 files\n');
   });
 
   test('--json gives the same to other programs; a warning alone exits 0', () => {

@@ -39,11 +39,18 @@ describe('packed and installed elsewhere', () => {
     expect(odd).toEqual([]);
   });
 
+  // A home of `/root` is not named by a file called `root-zone`.
+  const names = (text: string, place: string): boolean =>
+    text
+      .split(place)
+      .slice(1)
+      .some((rest) => !/^[\w-]/.test(rest));
+
   test('no file of it names the machine it was packed on', () => {
     const installed = join(project, 'node_modules/groundspot');
     const named = packed.filter((path) => {
       const text = readFileSync(join(installed, path), 'latin1');
-      return [resolve('.'), homedir()].some((place) => place.length > 1 && text.includes(place));
+      return [resolve('.'), homedir()].some((place) => place.length > 1 && names(text, place));
     });
     expect(packed.length).toBeGreaterThan(100);
     expect(named).toEqual([]);
