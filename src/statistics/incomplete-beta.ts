@@ -1,6 +1,6 @@
 /**
- * The regularised incomplete beta function, under every t, F and binomial probability here, and the one
- * place that knows jstat. jstat's own `ibeta` stops its continued fraction at 3e-7 and is right to 7 digits
+ * The regularised incomplete beta function, under every t, F and binomial probability here. It
+ * leans on jstat, whose own `ibeta` stops its continued fraction at 3e-7 and is right to 7 digits
  * only; its log-gamma and its inverse (as a first guess) are good, so the fraction alone is ours.
  */
 import jstat from 'jstat';
