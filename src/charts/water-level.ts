@@ -88,8 +88,13 @@ function levelPart({ days, full_l, harmed_below_l, can_l }: WaterLevel, axis: Da
         encoding: { ...along, y },
       },
       words('full', full_l / can_l, { x: WIDTH, align: 'right', baseline: 'bottom', dy: -3 }, y),
-      // A spot starts full: at the left there is nothing but its tint under the line.
-      words('plants go short below', harmed_below_l / can_l, { x: 5, align: 'left', baseline: 'top', dy: 4 }, y),
+      // Late in a season the level lies lower, and the place above the line is free.
+      words(
+        'plants go short below',
+        harmed_below_l / can_l,
+        { x: WIDTH, align: 'right', baseline: 'bottom', dy: -3 },
+        y,
+      ),
     ],
   };
 }
