@@ -5,7 +5,7 @@
  */
 import { analysisOfVariance, type VarianceRow } from './analysis-of-variance.ts';
 import { arrange, type BlockDesign, isComplete, linkedGroups, type Observation } from './block-design.ts';
-import { type Column, indicators, sumToZero } from './factor-coding.ts';
+import { additiveColumns } from './factor-coding.ts';
 import { type LeastSquares, leastSquares, sumOfSquares } from './least-squares.ts';
 
 /** Values this close to the fit, relative to the largest of them, differ by rounding only. */
@@ -56,7 +56,7 @@ export function fitAdditive(observations: readonly Observation[]): AdditiveFit |
   const usesBlocks = design.blocks.length > 0;
   const groups = usesBlocks ? linkedGroups(design) : [];
   if (groups.length > 1) return { cannot: { code: 'not-linked', groups } };
-  const columns = modelColumns(design);
+  const columns = additiveColumns(design);
   const df = values.length - columns.length;
   if (df <= 0) return { cannot: { code: 'no-residual-df', values: values.length, unknowns: columns.length } };
 
@@ -77,21 +77,6 @@ export function fitAdditive(observations: readonly Observation[]): AdditiveFit |
     ...estimators(design, solved, centre, residualSd),
     analysis_of_variance: analysisOfVariance(design, centred, { ss: solved.residual_ss, df }),
   };
-}
-
-/** Treatment means first, one column each; then the block effects, which add up to zero. */
-function modelColumns(design: BlockDesign): Column[] {
-  const { treatments, blocks, cells } = design;
-  return [
-    ...indicators(
-      treatments.length,
-      cells.map((cell) => cell.treatment),
-    ),
-    ...sumToZero(
-      blocks.length,
-      cells.map((cell) => cell.block),
-    ),
-  ];
 }
 
 /** Every estimate is a weighted sum of independent values, so its variance is s² times the sum of squared weights. */

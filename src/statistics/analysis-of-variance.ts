@@ -1,7 +1,7 @@
 /** Type II analysis of variance of the additive model treatment + block. */
 import type { BlockDesign } from './block-design.ts';
 import { fUpperTail } from './distributions.ts';
-import { type Column, sumToZero } from './factor-coding.ts';
+import { type Column, contrastColumns } from './factor-coding.ts';
 import { extraSumOfSquares } from './least-squares.ts';
 
 export interface VarianceRow {
@@ -26,14 +26,7 @@ export function analysisOfVariance(
   residual: { readonly ss: number; readonly df: number },
 ): VarianceRow[] {
   const constant: Column[] = [values.map(() => 1)];
-  const treatment = sumToZero(
-    design.treatments.length,
-    design.cells.map((cell) => cell.treatment),
-  );
-  const block = sumToZero(
-    design.blocks.length,
-    design.cells.map((cell) => cell.block),
-  );
+  const { treatment, block } = contrastColumns(design);
   const residualMs = residual.ss / residual.df;
   const term = (name: 'treatment' | 'block', own: Column[], other: Column[]): VarianceRow[] => {
     if (own.length === 0) return [];

@@ -1,4 +1,5 @@
 /** How observations lie over treatments and blocks, whatever their values. */
+import { components } from './connectivity.ts';
 
 export interface Observation {
   readonly treatment: string;
@@ -62,19 +63,13 @@ export function isComplete(design: BlockDesign): boolean {
  * to a third. One group means a connected design. Names sorted in each group, groups by their first name.
  */
 export function linkedGroups(design: BlockDesign): string[][] {
-  const togetherIn = new Map<number, Set<number>>();
-  for (const cell of design.cells) {
-    togetherIn.set(cell.block, (togetherIn.get(cell.block) ?? new Set()).add(cell.treatment));
+  const togetherIn = new Map<number, string[]>();
+  for (const { block, treatment } of design.cells) {
+    const together = togetherIn.get(block) ?? [];
+    together.push(design.treatments[treatment] ?? '');
+    togetherIn.set(block, together);
   }
-  let groups: Set<number>[] = [];
-  for (const together of togetherIn.values()) {
-    const touched = groups.filter((group) => [...group].some((one) => together.has(one)));
-    const untouched = groups.filter((group) => !touched.includes(group));
-    groups = [...untouched, new Set([together, ...touched].flatMap((group) => [...group]))];
-  }
-  const inOrder = groups.map((group) => [...group].sort((a, b) => a - b));
-  inOrder.sort((a, b) => (a[0] ?? 0) - (b[0] ?? 0));
-  return inOrder.map((group) => group.flatMap((place) => design.treatments[place] ?? []));
+  return components([...togetherIn.values()]);
 }
 
 const sortedNames = (names: readonly string[]): string[] => [...new Set(names)].sort();

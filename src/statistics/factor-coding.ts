@@ -14,3 +14,31 @@ export function sumToZero(levels: number, has: readonly number[]): Column[] {
     has.map((own) => (own === level ? 1 : own === last ? -1 : 0)),
   );
 }
+
+/** Two factors, and the level of each that a row of the model has. */
+interface TwoFactors {
+  readonly treatments: readonly unknown[];
+  readonly blocks: readonly unknown[];
+  readonly cells: readonly { readonly treatment: number; readonly block: number }[];
+}
+
+/** The columns of both factors by sumToZero; none for a factor of one level or without levels. */
+export const contrastColumns = ({ treatments, blocks, cells }: TwoFactors) => ({
+  treatment: sumToZero(
+    treatments.length,
+    cells.map((cell) => cell.treatment),
+  ),
+  block: sumToZero(
+    blocks.length,
+    cells.map((cell) => cell.block),
+  ),
+});
+
+/** The additive model: treatment means first, one column each; then the block effects, which add up to zero. */
+export const additiveColumns = ({ treatments, blocks, cells }: TwoFactors): Column[] => [
+  ...indicators(
+    treatments.length,
+    cells.map((cell) => cell.treatment),
+  ),
+  ...contrastColumns({ treatments, blocks, cells }).block,
+];

@@ -7,7 +7,7 @@
  */
 import { arrange, type BlockDesign, linkedGroups, type Observation } from './block-design.ts';
 import { fUpperTail } from './distributions.ts';
-import { type Column, indicators, sumToZero } from './factor-coding.ts';
+import { additiveColumns, type Column, contrastColumns } from './factor-coding.ts';
 import { extraSumOfSquares, leastSquares, sumOfSquares } from './least-squares.ts';
 
 /** Values this close to the fit, relative to the largest of them, differ by rounding only. */
@@ -108,14 +108,7 @@ function mainEffects(
   type: SumsType,
 ): { term: 'treatment' | 'block'; ss: number; df: number }[] {
   const constant: Column[] = [values.map(() => 1)];
-  const treatment = sumToZero(
-    design.treatments.length,
-    design.cells.map((cell) => cell.treatment),
-  );
-  const block = sumToZero(
-    design.blocks.length,
-    design.cells.map((cell) => cell.block),
-  );
+  const { treatment, block } = contrastColumns(design);
   const products = treatment.flatMap((one) =>
     block.map((other) => one.map((value, index) => value * (other[index] ?? 0))),
   );
@@ -135,16 +128,7 @@ function mainEffects(
 function interactionOf(design: BlockDesign, filled: readonly FilledCell[]): { ss: number; df: number } {
   const weight = filled.map((own) => Math.sqrt(own.values.length));
   const weighted = (column: Column): Column => column.map((value, index) => value * (weight[index] ?? 0));
-  const columns = [
-    ...indicators(
-      design.treatments.length,
-      filled.map((own) => own.treatment),
-    ),
-    ...sumToZero(
-      design.blocks.length,
-      filled.map((own) => own.block),
-    ),
-  ].map(weighted);
+  const columns = additiveColumns({ ...design, cells: filled }).map(weighted);
   const means = weighted(filled.map((own) => average(own.values)));
   return { ss: leastSquares(columns, means).residual_ss, df: filled.length - columns.length };
 }
