@@ -5,6 +5,7 @@ import { dayAxis } from './day-axis.ts';
 import { xOf } from './season-strip.ts';
 import { shapeScale } from './shapes.ts';
 import { COLUMN_PX, INK, RIND, theme } from './theme.ts';
+import { uprightTitle } from './upright-axis.ts';
 
 /** Marks on days, joined in the order of their days. */
 export interface DayLine {
@@ -38,13 +39,7 @@ export function dayLines({ first, last, lines, top, yTitle }: DayLines, format: 
     scale: { domain: [0, top], nice: false },
     axis: {
       values: Array.from({ length: top + 1 }, (_, step) => step),
-      title: yTitle,
-      titleAngle: 0,
-      titleAlign: 'left' as const,
-      titleAnchor: 'end' as const,
-      titleX: 8,
-      titleY: -6,
-      titleBaseline: 'bottom' as const,
+      ...uprightTitle(yTitle, 6),
     },
   };
   const shape = {

@@ -3,6 +3,7 @@ import type { FigureUnit } from '../figure.ts';
 import type { Format } from '../format.ts';
 import { shapeScale } from './shapes.ts';
 import { COLUMN_PX, GREY, INK, RIND, theme } from './theme.ts';
+import { uprightAxis } from './upright-axis.ts';
 import { scaleAround, scaleFromZero } from './value-axis.ts';
 
 /** One mark, in SI; `kind` chooses its shape and is named in the key. */
@@ -42,22 +43,7 @@ export function scatterBand({ points, line, ...axes }: ScatterBand, format: Form
     scale: { domain: [...xs.domain], nice: false },
     axis: { values: [...xs.values], labelExpr: xs.labelExpr, title: axes.xTitle },
   };
-  const y = (field: string) => ({
-    field,
-    type: 'quantitative' as const,
-    scale: { domain: [...ys.domain], nice: false, zero: false },
-    axis: {
-      values: [...ys.values],
-      labelExpr: ys.labelExpr,
-      title: axes.yTitle,
-      titleAngle: 0,
-      titleAlign: 'left' as const,
-      titleAnchor: 'end' as const,
-      titleX: 8,
-      titleY: -4,
-      titleBaseline: 'bottom' as const,
-    },
-  });
+  const y = (field: string) => uprightAxis(field, ys, axes.yTitle);
   const shape = {
     field: 'kind',
     type: 'nominal' as const,
