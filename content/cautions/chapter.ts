@@ -1,4 +1,3 @@
-import { cautionsOf } from '../../src/book/cautions-of.ts';
 import type { MatterChapter } from '../../src/book/chapter.ts';
 import { citedCaution } from '../../src/book/cited-caution.ts';
 
@@ -6,26 +5,23 @@ import { citedCaution } from '../../src/book/cited-caution.ts';
 export const cautions: MatterChapter = {
   kind: 'matter',
   id: 'cautions',
-  write: ({ garden, reference, format }) => {
-    const own = cautionsOf(reference, garden);
-    return [
-      {
-        path: 'cautions/',
-        chapter: 'cautions',
-        template: 'cautions/index.njk',
-        title: 'Cautions',
-        finding: null,
-        level: null,
-        model: {
-          cautions: own.map((caution) => citedCaution(caution, reference, format)),
-          unchecked: own.filter(({ checked_by }) => checked_by === null).length,
-        },
-        charts: [],
-        tables: [],
-        figures: [],
-        cautions: own.map(({ id }) => id),
-        listed: true,
+  write: ({ reference, format }) => [
+    {
+      path: 'cautions/',
+      chapter: 'cautions',
+      template: 'cautions/index.njk',
+      title: 'Cautions',
+      finding: null,
+      level: null,
+      model: {
+        cautions: reference.cautions.map((caution) => citedCaution(caution, reference, format)),
+        unchecked: reference.cautions.filter(({ checked_by }) => checked_by === null).length,
       },
-    ];
-  },
+      charts: [],
+      tables: [],
+      figures: [],
+      cautions: reference.cautions.map(({ id }) => id),
+      listed: true,
+    },
+  ],
 };

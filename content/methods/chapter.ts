@@ -1,4 +1,3 @@
-import { cautionsOf } from '../../src/book/cautions-of.ts';
 import type { MatterChapter } from '../../src/book/chapter.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import { cropSources } from '../../src/garden/crop-sources.ts';
@@ -13,7 +12,7 @@ export const methods: MatterChapter = {
     const told = questions.flatMap(({ figures }) => figures).filter(({ value }) => value !== null);
     const used = new Set(told.map(({ method }) => method));
     const methodsUsed = reference.methods.filter(({ id }) => used.has(id));
-    const cited = new Set([...methodsUsed, ...cautionsOf(reference, garden)].flatMap(({ sources }) => sources));
+    const cited = new Set([...methodsUsed, ...reference.cautions].flatMap(({ sources }) => sources));
     const ofCrops = new Set(cropsOf(garden.varieties).flatMap(cropSources));
     return [
       {

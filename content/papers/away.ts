@@ -5,14 +5,15 @@ import type { Crop, Spot } from '../../src/garden/garden.ts';
 import { inLanguage } from '../../src/garden/in-language.ts';
 import { lastPlanted } from '../../src/garden/last-planted.ts';
 import { measuresOf } from '../../src/garden/measures.ts';
-import { type Rhythm, rhythmOf } from '../../src/ledger/water/rhythm.ts';
+import { type Rhythm, rhythmIn } from '../../src/ledger/water/rhythm.ts';
 
 /** What a neighbour needs who waters and picks for a week. */
 export interface AwayModel {
   readonly spots: readonly {
     readonly id: string;
     readonly kind: Spot['kind'];
-    readonly grows: readonly string[] /** In a usual week at full leaf; null to be written in. */;
+    readonly grows: readonly string[];
+    /** In a usual week at full leaf; null to be written in. */
     readonly water: Rhythm | null;
   }[];
   /** Some spot’s cans are filled in. */
@@ -60,8 +61,8 @@ export function awayModel({ garden, ledger }: Facts): AwayModel {
 
 function waterOf({ water }: Facts['ledger'], crop: string | null, can_l: number): Rhythm | null {
   const plan = water?.crops.find((one) => one.crop.id === crop);
-  const usual = plan?.stages.find(({ stage }) => stage === 'middle')?.needs.find(({ kind }) => kind === 'usual');
-  return usual ? rhythmOf(usual, can_l) : null;
+  const full = plan?.stages.find(({ stage }) => stage === 'middle');
+  return rhythmIn(full, 'usual', can_l);
 }
 
 const pickLine = (crop: Crop, locale: string): PickLine => ({

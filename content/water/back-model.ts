@@ -1,4 +1,4 @@
-import type { Stage } from '../../src/agronomy/crop-coefficient.ts';
+import { STAGES, type Stage } from '../../src/agronomy/crop-coefficient.ts';
 import type { Facts } from '../../src/book/chapter.ts';
 import { because, type Figure, type FigureUnit, happened, type Reason } from '../../src/figure.ts';
 import { measuresOf } from '../../src/garden/measures.ts';
@@ -23,8 +23,6 @@ export interface BackRow {
 /** The average spot through one stage of growth. */
 export interface StageRow {
   readonly stage: Stage;
-  /** Spots that came so far. */
-  readonly spots: number;
   readonly given: Figure;
   readonly rain: Figure;
   readonly wanted: Figure;
@@ -35,7 +33,7 @@ export interface BackModel {
   readonly rows: readonly BackRow[];
   /** In the order of the stages. */
   readonly stages: readonly StageRow[];
-  /** Spots in the order of days on which they went short, the most first; null without a balance. */
+  /** The spot that went short on most days; null without a balance. */
   readonly driest: string | null;
   /** Figures of the average spot. */
   readonly mean: { readonly given: Figure; readonly rain: Figure; readonly wanted: Figure };
@@ -110,8 +108,6 @@ export function backModel(facts: Facts, water: SeasonWater): BackModel | null {
   };
 }
 
-const STAGES: readonly Stage[] = ['initial', 'development', 'middle', 'late'];
-
 function stageRows(accounts: readonly SpotAccount[], stem: string, basis: string, can_l: number): StageRow[] {
   return STAGES.flatMap((stage) => {
     const of = accounts.flatMap(({ stages }) => stages.filter((one) => one.stage === stage));
@@ -122,7 +118,6 @@ function stageRows(accounts: readonly SpotAccount[], stem: string, basis: string
     return [
       {
         stage,
-        spots: of.length,
         given: mean('given_cans', ({ given_l }) => given_l, 'water-given'),
         rain: mean('rain_cans', ({ rain_l }) => rain_l, 'water-given'),
         wanted: mean('wanted_cans', ({ wanted_l }) => wanted_l, 'crop-water'),

@@ -2,7 +2,7 @@ import type { Facts } from '../../src/book/chapter.ts';
 import type { Page } from '../../src/book/page.ts';
 import { measuresOf } from '../../src/garden/measures.ts';
 import { thresholdsOf } from '../../src/garden/weather-settings.ts';
-import { type Rhythm, rhythmOf } from '../../src/ledger/water/rhythm.ts';
+import { rhythmIn } from '../../src/ledger/water/rhythm.ts';
 import type { NeedModel } from './need-model.ts';
 
 /** A watering card for each crop whose need is known. */
@@ -10,13 +10,13 @@ export function cardPages({ garden, ledger }: Facts, needs: readonly NeedModel[]
   const { can_l, can_measured } = measuresOf(garden.about);
   return needs.map((crop): Page => {
     const plan = ledger.water?.crops.find((one) => one.crop.id === crop.id);
-    const rows = (plan?.stages ?? []).map(({ stage, first, last, needs: weeks }) => {
-      const of = (kind: 'usual' | 'hot'): Rhythm | null => {
-        const week = weeks.find((one) => one.kind === kind);
-        return week ? rhythmOf(week, can_l) : null;
-      };
-      return { stage, first, last, usual: of('usual'), hot: of('hot') };
-    });
+    const rows = (plan?.stages ?? []).map((need) => ({
+      stage: need.stage,
+      first: need.first,
+      last: need.last,
+      usual: rhythmIn(need, 'usual', can_l),
+      hot: rhythmIn(need, 'hot', can_l),
+    }));
     return {
       path: `water/card/${crop.id}/`,
       chapter: 'water',

@@ -107,9 +107,8 @@ function mainPage(facts: Facts, needs: readonly NeedModel[], latest: Looked | nu
       ...(given ? figuresOfGiven(given) : []),
       ...(tank ? figuresOfTank(tank) : []),
     ],
-    cautions: [
-      ...new Set([...cautionsAt(reference, 'watering'), ...(garden.about.tank ? cautionsAt(reference, 'tank') : [])]),
-    ],
+    /** What every watering asks for, then what a tank does beside it. */
+    cautions: [...new Set([...cautionsAt(reference, 'watering'), ...cautionsAt(reference, 'tank')])],
     listed: true,
   };
 }

@@ -3,7 +3,6 @@ import { isOneDay } from '../../src/dated.ts';
 import { daysBetween } from '../../src/day.ts';
 import { because, type Figure, happened } from '../../src/figure.ts';
 import { measuresOf } from '../../src/garden/measures.ts';
-import { givings } from '../../src/ledger/water/given.ts';
 
 /** What was given in the latest season of which a watering is written down, where nothing can be reckoned against it. */
 export interface GivenModel {
@@ -18,15 +17,15 @@ export interface GivenModel {
 
 /** Null for a garden without a watering. */
 export function givenModel({ garden, ledger }: Facts): GivenModel | null {
-  const season = garden.seasons.findLast(({ events }) => events.waterings.length > 0);
-  if (!season) return null;
+  const latest = ledger.water?.seasons.findLast(({ season }) => season.events.waterings.length > 0);
+  if (!latest) return null;
+  const { season, givings } = latest;
   const { waterings } = season.events;
-  const given = givings(garden, season);
   const basis = ledger.bases.of(waterings.map(({ key }) => key));
   const exact = waterings.every(({ watered_on }) => isOneDay(watered_on));
-  const days = [...new Set(given.map(({ day }) => day))].sort();
+  const days = [...new Set(givings.map(({ day }) => day))].sort();
   const gaps = days.slice(1).map((day, index) => daysBetween(days[index] ?? day, day) - 1);
-  const counted = given.filter(({ told }) => told === 'counted');
+  const counted = givings.filter(({ told }) => told === 'counted');
   const figure = (
     name: string,
     value: number | null,
@@ -51,7 +50,7 @@ export function givenModel({ garden, ledger }: Facts): GivenModel | null {
     cans:
       counted.length === 0
         ? figure('cans', null, 'cans', because('amount-untold'))
-        : figure('cans', litres / can_l, 'cans', counted.length < given.length ? because('at-least') : null),
+        : figure('cans', litres / can_l, 'cans', counted.length < givings.length ? because('at-least') : null),
   };
 }
 

@@ -44,7 +44,6 @@ export interface NeedModel {
   /** The average spot of the last season, or the room of one plant. */
   readonly spots: number;
   readonly mulch: 'none' | 'organic' | 'plastic';
-  readonly stages_from: 'records' | 'sources';
   readonly soil_known: boolean;
   readonly years: number;
   readonly rows: readonly StageRow[];
@@ -97,7 +96,6 @@ function needModel({ garden }: Facts, plan: CropPlan, basis: string): NeedModel 
     depth_cm: ground.root_depth_m * CM_PER_M,
     spots: ground.spots,
     mulch: growing.mulch.kind,
-    stages_from: plan.stages_from,
     soil_known: ground.soil !== null && ground.soil.id !== 'unknown',
     years: Math.min(...stages.map(({ weeks }) => weeks.years)),
     rows,

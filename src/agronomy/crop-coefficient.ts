@@ -19,7 +19,13 @@ export interface Coefficients {
   readonly end: number;
 }
 
-export type Stage = 'initial' | 'development' | 'middle' | 'late';
+/** In their order. */
+export const STAGES = ['initial', 'development', 'middle', 'late'] as const;
+export type Stage = (typeof STAGES)[number];
+
+/** Days of all stages together. */
+export const seasonDays = ({ initial_days, development_days, middle_days, late_days }: StageLengths): number =>
+  initial_days + development_days + middle_days + late_days;
 
 /** Means over the stage. */
 export interface Climate {
@@ -88,6 +94,17 @@ export function endInClimate(end: number, climate: Climate, height_m: number): n
   const moved = inClimate(end, climate, height_m);
   return end < MOIST_END ? end : moved;
 }
+
+/** A curve of the tables in another climate: the first stage as it stands, Eq. 62 or 70 and 65 for the rest. Throws as inClimate does. */
+export const curveInClimate = (
+  { initial, middle, end }: Coefficients,
+  climate: Climate,
+  height_m: number,
+): Coefficients => ({
+  initial,
+  middle: inClimate(middle, climate, height_m),
+  end: endInClimate(end, climate, height_m),
+});
 
 const between = (from: number, to: number, part: number): number => from + part * (to - from);
 

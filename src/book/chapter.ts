@@ -13,6 +13,7 @@ import type { Page } from './page.ts';
 /** Facts of the trade shared by all gardens. */
 export interface Reference {
   readonly sources: readonly SourceRecord[];
+  /** In a book those that bear on its garden. */
   readonly cautions: readonly CautionRecord[];
   readonly materials: readonly MaterialRecord[];
   readonly soils: readonly SoilRecord[];

@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { contents } from '../../content/contents.ts';
 import { type Book, writeBook } from '../book/book.ts';
+import { cautionsOf } from '../book/cautions-of.ts';
 import type { Day } from '../day.ts';
 import { packageRoot } from '../disk/package-root.ts';
 import { createFormat } from '../format.ts';
@@ -22,7 +23,13 @@ export function bookOf(
   const today = wanted ?? lastDay(whole) ?? whole.seasons.at(-1)?.starts_on ?? null;
   const garden = today === null ? whole : asOf(whole, today);
   const format = createFormat({ units: whole.about.units, locale: whole.about.locale });
-  return writeBook(contents, { garden, today, ledger: openLedger(garden, today, kept, reference), reference, format });
+  return writeBook(contents, {
+    garden,
+    today,
+    ledger: openLedger(garden, today, kept, reference),
+    reference: { ...reference, cautions: cautionsOf(reference, garden) },
+    format,
+  });
 }
 
 /** The book as files in memory: name below the site, content. The site generator is loaded only now. */

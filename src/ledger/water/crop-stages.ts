@@ -1,4 +1,4 @@
-import type { StageLengths } from '../../agronomy/crop-coefficient.ts';
+import { type StageLengths, seasonDays } from '../../agronomy/crop-coefficient.ts';
 import { isOneDay } from '../../dated.ts';
 import { type Day, daysBetween } from '../../day.ts';
 import type { Crop, Planting, Season } from '../../garden/garden.ts';
@@ -39,7 +39,7 @@ export function cropStages(crop: Crop, season: Season, plantings: readonly Plant
   };
   return {
     lengths,
-    days: totalOf(lengths),
+    days: seasonDays(lengths),
     last_pick,
     full_from: flower === null ? 'sources' : 'records',
     late_from: pick === null || pick <= full_after ? 'sources' : 'records',
@@ -48,13 +48,10 @@ export function cropStages(crop: Crop, season: Season, plantings: readonly Plant
 
 /** The published row whose length comes nearest to so many days in the ground; null for a crop without one. */
 export function nearestRow({ water }: Crop, stood_days: number): StageLengths | null {
-  const off = (row: StageLengths): number => Math.abs(totalOf(row) - stood_days);
+  const off = (row: StageLengths): number => Math.abs(seasonDays(row) - stood_days);
   const [first, ...more] = water?.stages ?? [];
   return first ? more.reduce<StageLengths>((best, row) => (off(row) < off(best) ? row : best), first) : null;
 }
-
-const totalOf = ({ initial_days, development_days, middle_days, late_days }: StageLengths): number =>
-  initial_days + development_days + middle_days + late_days;
 
 function firstDay(dates: readonly Planting['planted_on'][]): Day | null {
   const days = dates.flatMap((date) => (isOneDay(date) ? [date.first] : []));

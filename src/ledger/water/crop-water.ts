@@ -3,8 +3,7 @@ import {
   type Climate,
   type Coefficients,
   coefficientOn,
-  endInClimate,
-  inClimate,
+  curveInClimate,
   type StageLengths,
 } from '../../agronomy/crop-coefficient.ts';
 import { evaporationCut, type Mulch, mulchedBasal } from '../../agronomy/mulched-coefficient.ts';
@@ -71,23 +70,13 @@ export function waterDay(of: CropWater, day_number: number, came: Weathered): Wa
 export const leavesDrink = (of: CropWater, day_number: number, { eto_mm, mulch }: Weathered): number =>
   basalOn(of, day_number, mulch) * eto_mm * of.ground.canopy_m2;
 
-/** The roots' store, for soils that hold little, a middling amount or much. */
-export const rootZoneOf = (
-  { traits, ground }: CropWater,
-  hold: 'low' | 'middle' | 'high' = 'middle',
-): RootZone | null =>
-  ground.available_mm && {
-    taw_mm: ground.available_mm[hold],
-    depletion_share: traits.depletion,
-    adjust_p: true,
-  };
+/** The roots' store, in a middling soil of its texture; null where its figures are not known. */
+export const rootZoneOf = ({ traits, ground }: Pick<CropWater, 'traits' | 'ground'>): RootZone | null =>
+  ground.available_mm && { taw_mm: ground.available_mm.middle, depletion_share: traits.depletion, adjust_p: true };
 
 /** The coefficients of the leaves in this climate: Eq. 70 of FAO-56. */
-const basalIn = ({ kcb_initial, kcb_middle, kcb_end, height_m }: WaterTraits, climate: Climate): Coefficients => ({
-  initial: kcb_initial,
-  middle: inClimate(kcb_middle, climate, height_m),
-  end: endInClimate(kcb_end, climate, height_m),
-});
+export const basalIn = ({ kcb_initial, kcb_middle, kcb_end, height_m }: WaterTraits, climate: Climate): Coefficients =>
+  curveInClimate({ initial: kcb_initial, middle: kcb_middle, end: kcb_end }, climate, height_m);
 
 const basalOn = ({ traits, lengths, climate }: CropWater, day_number: number, mulch: Mulch): number =>
   coefficientOn(day_number, lengths, mulchedBasal(basalIn(traits, climate), mulch));

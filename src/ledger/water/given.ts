@@ -12,7 +12,7 @@ export interface Giving {
   /** Counted, or told in a word and then reckoned in cans. */
   readonly told: 'counted' | 'word';
   readonly drip: boolean;
-  /** Drawn from the tank: told so, or not told in a garden that has one. */
+  /** Drawn from the tank. */
   readonly from_tank: boolean;
   /** Key of the record. */
   readonly key: string;
@@ -36,13 +36,17 @@ export function givings(garden: Garden, season: Season): Giving[] {
           litres: litres / days.length,
           told,
           drip: watering.how === 'drip',
-          from_tank: garden.about.tank !== null && (watering.from ?? 'tank') === 'tank',
+          from_tank: isFromTank(garden, watering),
           key: watering.key,
         })),
       );
     })
     .sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : a.spot < b.spot ? -1 : 1));
 }
+
+/** Told so, or not told in a garden that has a tank. */
+export const isFromTank = ({ about }: Garden, { from }: EventOf<'waterings'>): boolean =>
+  about.tank !== null && (from ?? 'tank') === 'tank';
 
 /** The garden's own flow stands for one nobody measured at the time. */
 function eachSpot(

@@ -1,10 +1,10 @@
+import { type StageLengths, seasonDays } from '../../agronomy/crop-coefficient.ts';
 import { addDays, type Day } from '../../day.ts';
 import type { Garden, Station } from '../../garden/garden.ts';
 import { thresholdsOf } from '../../garden/weather-settings.ts';
 import { inYears } from '../year/plan-season.ts';
 import type { CropPlan } from './crop-plan.ts';
 import { tankSteps } from './dip-account.ts';
-import { givings } from './given.ts';
 import type { SeasonWater } from './season-water.ts';
 import type { TankFacts } from './tank-facts.ts';
 import type { PlanStart } from './tank-plan.ts';
@@ -37,9 +37,8 @@ export function planStart(
   const first = running ? addDays(today, 1) : planted;
   if (!dip || !tank.roof) return { first, last, start_l: tank.tank.holds_l, start_from: 'full' };
   const { soaking_day_mm } = thresholdsOf(garden.about);
-  const steps = tankSteps(tank, tank.roof, dip, today, givings(garden, latest.season), station, soaking_day_mm);
+  const steps = tankSteps(tank, tank.roof, dip, today, latest.givings, station, soaking_day_mm);
   return { first, last, start_l: steps.at(-1)?.end_l ?? dip.litres, start_from: 'dip' };
 }
 
-const lastDayOf = (planted: Day, lengths: CropPlan['growing']['lengths']): Day =>
-  addDays(planted, lengths.initial_days + lengths.development_days + lengths.middle_days + lengths.late_days - 1);
+const lastDayOf = (planted: Day, lengths: StageLengths): Day => addDays(planted, seasonDays(lengths) - 1);

@@ -15,6 +15,8 @@ export interface SeasonWater {
   readonly season: Season;
   /** Spots that can be reckoned, in the natural order of their ids. */
   readonly spots: readonly { readonly water: SpotWater; readonly account: SpotAccount }[];
+  /** All water given, to spots that cannot be reckoned too, the first day first. */
+  readonly givings: readonly Giving[];
   readonly dips: DipAccount | null;
 }
 
@@ -39,6 +41,7 @@ export function seasonWater(
   return {
     season,
     spots: waters.map((water) => ({ water, account: spotAccount(garden, water) })),
+    givings: given,
     dips: tank && dipAccount(tank, season, given, station, soaking_day_mm),
   };
 }

@@ -1,4 +1,4 @@
-import type { Stage } from '../../agronomy/crop-coefficient.ts';
+import { STAGES, type Stage } from '../../agronomy/crop-coefficient.ts';
 import type { Garden } from '../../garden/garden.ts';
 import { thresholdsOf } from '../../garden/weather-settings.ts';
 import type { SpotDay, SpotWater } from './spot-water.ts';
@@ -43,7 +43,6 @@ export interface SpotAccount {
   readonly keys: readonly string[];
 }
 
-const STAGES: readonly Stage[] = ['initial', 'development', 'middle', 'late'];
 const SWING_DAYS = 3;
 
 export function spotAccount({ about }: Pick<Garden, 'about'>, water: SpotWater): SpotAccount {
@@ -52,7 +51,8 @@ export function spotAccount({ about }: Pick<Garden, 'about'>, water: SpotWater):
   const { soaking_day_mm } = thresholdsOf(about);
   const sum = (of: readonly SpotDay[], value: (day: SpotDay) => number): number =>
     of.reduce((total, day) => total + value(day), 0);
-  const within = givings.filter(({ day }) => days.some((one) => one.day === day));
+  const [first, last] = [days[0]?.day ?? '', days.at(-1)?.day ?? ''];
+  const within = givings.filter(({ day }) => day >= first && day <= last);
   const account = (of: readonly SpotDay[]) => ({
     days: of.length,
     waterings: of.filter(({ given_l }) => given_l > 0).length,

@@ -47,12 +47,14 @@ export function spotGround(
     root_m2,
     root_depth_m,
     bowl_m2: spot.bowl_m2,
-    available_mm:
-      soil &&
-      spread(MM_PER_M * root_depth_m * soil.available_low_m3_m3, MM_PER_M * root_depth_m * soil.available_high_m3_m3),
+    available_mm: soil && storeOf(soil, root_depth_m),
     soil,
   };
 }
+
+/** Water that roots so deep can draw from a full soil of its texture, mm. */
+export const storeOf = ({ available_low_m3_m3, available_high_m3_m3 }: SoilRecord, depth_m: number): Spread =>
+  spread(MM_PER_M * depth_m * available_low_m3_m3, MM_PER_M * depth_m * available_high_m3_m3);
 
 export const spread = (low: number, high: number): Spread => ({ low, middle: (low + high) / 2, high });
 

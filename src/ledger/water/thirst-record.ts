@@ -54,11 +54,13 @@ export function thirstRecord(garden: Garden): ThirstRecord | null {
   };
   const read = station.days.flatMap((day) => {
     const found = referenceDay(day, site, dayOfYear(day.date));
-    return found ? [{ day, found, rough_mm: roughOf(day, site) }] : [];
+    return found ? [{ day, found }] : [];
   });
   if (read.length === 0) return null;
   const adjustment = localAdjustment(
-    read.filter(({ found }) => isWhole(found)).map(({ found, rough_mm }) => ({ full_mm: found.eto_mm, rough_mm })),
+    read
+      .filter(({ found }) => isWhole(found))
+      .map(({ day, found }) => ({ full_mm: found.eto_mm, rough_mm: roughOf(day, site) })),
   );
   const days = read.map(({ day, found }) => ({
     date: day.date,

@@ -1,7 +1,7 @@
 import type { Crop, Garden } from '../../garden/garden.ts';
 import { lastPlanted } from '../../garden/last-planted.ts';
 import type { SoilRecord } from '../../records/soil.ts';
-import { type SpotGround, spotGround, spread } from './spot-ground.ts';
+import { type SpotGround, spotGround, storeOf } from './spot-ground.ts';
 
 /** The average spot of a crop in the season last planted, or the room of one plant. */
 export interface UsualGround extends SpotGround {
@@ -44,7 +44,6 @@ function roomOf({ room, water }: Crop, soils: readonly SoilRecord[]): UsualGroun
   const soil = soils.find(({ id }) => id === 'unknown') ?? null;
   if (!room || !water) return null;
   const area_m2 = (room.plant_area_low_m2 + room.plant_area_high_m2) / 2;
-  const store = (share: number): number => 1000 * water.root_low_m * share;
   return {
     spots: 0,
     canopy_m2: area_m2,
@@ -52,7 +51,7 @@ function roomOf({ room, water }: Crop, soils: readonly SoilRecord[]): UsualGroun
     root_m2: area_m2,
     root_depth_m: water.root_low_m,
     bowl_m2: null,
-    available_mm: soil && spread(store(soil.available_low_m3_m3), store(soil.available_high_m3_m3)),
+    available_mm: soil && storeOf(soil, water.root_low_m),
     soil,
   };
 }

@@ -66,7 +66,7 @@ function planOf(
   const start = planStart(garden, today, seasons, crops, tank, station);
   if (!start) return null;
   const planned = crops.flatMap(({ crop, growing }) => {
-    const spots = tankSpots(garden, crop.id);
+    const spots = tankSpots(garden, seasons, crop.id);
     const starts_at = daysBetween(growing.planted, start.first) + 1;
     if (spots.length === 0) return [];
     const used_share = starts_at > 1 ? usedShare(seasons.at(-1)?.spots ?? [], spots) : 0;

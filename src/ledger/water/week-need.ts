@@ -1,14 +1,14 @@
 import {
   type Climate,
-  endInClimate,
-  inClimate,
+  type Coefficients,
+  curveInClimate,
   type Stage,
   type StageLengths,
 } from '../../agronomy/crop-coefficient.ts';
 import { evaporationCut, type Mulch, mulchedBasal } from '../../agronomy/mulched-coefficient.ts';
 import { readilyAvailable, shareOnDay } from '../../agronomy/soil-water.ts';
 import { addDays, type Day } from '../../day.ts';
-import { type WaterTraits, wettedShare } from './crop-water.ts';
+import { basalIn, type WaterTraits, wettedShare } from './crop-water.ts';
 import type { Spread } from './spot-ground.ts';
 import type { ThirstRecord } from './thirst-record.ts';
 import { type ThirstyWeeks, thirstyWeeks } from './thirsty-weeks.ts';
@@ -50,14 +50,10 @@ const WEEK = 7;
  */
 export function weekNeeds(growing: Growing, thirst: ThirstRecord): StageNeed[] {
   const { traits, lengths, planted, climate, mulch } = growing;
-  const moved = (middle: number): number => inClimate(middle, climate, traits.height_m);
-  const ended = (end: number): number => endInClimate(end, climate, traits.height_m);
-  const kcb = mulchedBasal(
-    { initial: traits.kcb_initial, middle: moved(traits.kcb_middle), end: ended(traits.kcb_end) },
-    mulch,
-  );
-  const kc = { initial: traits.kc_initial, middle: moved(traits.kc_middle), end: ended(traits.kc_end) };
-  const ends: readonly [Stage, number, keyof typeof kc, keyof typeof kc][] = [
+  const kcb = mulchedBasal(basalIn(traits, climate), mulch);
+  const { kc_initial, kc_middle, kc_end, height_m } = traits;
+  const kc = curveInClimate({ initial: kc_initial, middle: kc_middle, end: kc_end }, climate, height_m);
+  const ends: readonly [Stage, number, keyof Coefficients, keyof Coefficients][] = [
     ['initial', lengths.initial_days, 'initial', 'initial'],
     ['development', lengths.development_days, 'initial', 'middle'],
     ['middle', lengths.middle_days, 'middle', 'middle'],

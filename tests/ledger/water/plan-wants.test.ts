@@ -1,53 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import type { Mulch } from '../../../src/agronomy/mulched-coefficient.ts';
 import { type PlannedCrop, type PlannedWeather, planWants } from '../../../src/ledger/water/plan-wants.ts';
-import { ROUND_LOAM, SOILS, TRAITS, told } from './watered-garden.ts';
+import { PLANNED } from './planned-crop.ts';
+import { told } from './watered-garden.ts';
 
-/**
- * Leaves take 5 mm a day from 10 m² and a whole cover stops all evaporation. Roots hold 40 mm, and p is 0.5: 20 may go.
- */
-const ALL_COVERED: Mulch = {
-  kind: 'plastic',
-  cover: 1,
-  evaporation_cut: 1,
-  transpiration_cut: 0,
-  kc_initial: 0,
-  kc_cut: 0,
-};
-const SOIL = told(SOILS.find(({ id }) => id === 'loam'));
-const CROP: PlannedCrop = {
-  water: {
-    traits: {
-      ...TRAITS,
-      kcb_initial: 1,
-      kcb_middle: 1,
-      kcb_end: 1,
-      stages: [],
-      plastic: null,
-      sources: [],
-      entered: {},
-    } as unknown as PlannedCrop['water']['traits'],
-    lengths: { initial_days: 10, development_days: 20, middle_days: 20, late_days: 30 },
-    climate: { wind_m_s: 2, rh_min_pct: 45 },
-    ground: {
-      canopy_m2: 10,
-      canopy_from: 'told',
-      root_m2: 10,
-      root_depth_m: 0.4,
-      bowl_m2: 2,
-      available_mm: { low: 30, middle: 40, high: 50 },
-      soil: { ...SOIL, ...ROUND_LOAM },
-    },
-  },
-  mulch: ALL_COVERED,
-  spots: 1,
-  starts_at: 1,
-  used_share: 0,
-};
 const days = (count: number, rain: Readonly<Record<number, number>> = {}, eto_mm = 5): PlannedWeather =>
   Array.from({ length: count }, (_, index) => ({ eto_mm, rain_mm: rain[index] ?? 0 }));
 const wants = (weather: PlannedWeather, change: Partial<PlannedCrop> = {}): number[] =>
-  told(planWants({ ...CROP, ...change }, weather));
+  told(planWants({ ...PLANNED, ...change }, weather));
 const near = (values: readonly number[]): unknown[] => values.map((value) => expect.closeTo(value, 9));
 
 describe('weather that never changes', () => {
@@ -83,8 +42,8 @@ describe('the crop’s life', () => {
   test('a plan that begins before the planting waits for it, its ground full on that day', () =>
     expect(wants(days(10), { starts_at: -2 })).toEqual(near([0, 0, 0, 0, 0, 0, 0, 0, 50, 50])));
   test('a plan that begins later goes on with the coefficient of its day', () => {
-    const traits = { ...CROP.water.traits, kcb_initial: 0.2 };
-    const water = { ...CROP.water, traits };
+    const traits = { ...PLANNED.water.traits, kcb_initial: 0.2 };
+    const water = { ...PLANNED.water, traits };
     // Full from day 30 on.
     expect(wants(days(6), { water, starts_at: 31 })).toEqual(near([0, 0, 0, 0, 0, 50]));
     expect(wants(days(6), { water, starts_at: 1 })).toEqual(near([0, 0, 0, 0, 0, 0]));
@@ -100,6 +59,6 @@ test('a plan that begins in the middle of a summer begins with ground as dry as 
 });
 
 test('a soil without figures is no plan', () => {
-  const ground = { ...CROP.water.ground, available_mm: null };
-  expect(planWants({ ...CROP, water: { ...CROP.water, ground } }, days(5))).toBeNull();
+  const ground = { ...PLANNED.water.ground, available_mm: null };
+  expect(planWants({ ...PLANNED, water: { ...PLANNED.water, ground } }, days(5))).toBeNull();
 });

@@ -1,50 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import type { Mulch } from '../../../src/agronomy/mulched-coefficient.ts';
 import { type Day, daysBetween } from '../../../src/day.ts';
 import type { PlannedCrop } from '../../../src/ledger/water/plan-wants.ts';
 import type { TankFacts } from '../../../src/ledger/water/tank-facts.ts';
 import { type PlanStart, type TankPlan, tankPlan } from '../../../src/ledger/water/tank-plan.ts';
 import type { ThirstRecord } from '../../../src/ledger/water/thirst-record.ts';
-import { dayRows, SOILS, stationOf, steadyThirst, TRAITS, told, wateredGarden } from './watered-garden.ts';
+import { PLANNED } from './planned-crop.ts';
+import { dayRows, stationOf, steadyThirst, told, wateredGarden } from './watered-garden.ts';
 
-/** The spot of plan-wants.test.ts: nothing for five days from a full ground, then 50 litres a day. */
-const ALL_COVERED: Mulch = {
-  kind: 'plastic',
-  cover: 1,
-  evaporation_cut: 1,
-  transpiration_cut: 0,
-  kc_initial: 0,
-  kc_cut: 0,
-};
-const PLANNED: PlannedCrop = {
-  water: {
-    traits: {
-      ...TRAITS,
-      kcb_initial: 1,
-      kcb_middle: 1,
-      kcb_end: 1,
-      stages: [],
-      plastic: null,
-      sources: [],
-      entered: {},
-    } as unknown as PlannedCrop['water']['traits'],
-    lengths: { initial_days: 10, development_days: 20, middle_days: 20, late_days: 30 },
-    climate: { wind_m_s: 2, rh_min_pct: 45 },
-    ground: {
-      canopy_m2: 10,
-      canopy_from: 'told',
-      root_m2: 10,
-      root_depth_m: 0.4,
-      bowl_m2: 2,
-      available_mm: { low: 30, middle: 40, high: 50 },
-      soil: told(SOILS.find(({ id }) => id === 'loam')),
-    },
-  },
-  mulch: ALL_COVERED,
-  spots: 1,
-  starts_at: 1,
-  used_share: 0,
-};
 /** Ten litres a millimetre of rain. */
 const FACTS: TankFacts = {
   tank: { holds_l: 1000, dead_l: 0 },

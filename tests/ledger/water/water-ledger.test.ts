@@ -5,6 +5,7 @@ import { cropsOf } from '../../../src/garden/crops-of.ts';
 import type { Garden } from '../../../src/garden/garden.ts';
 import { openLedger } from '../../../src/ledger/ledger.ts';
 import { rootZoneOf } from '../../../src/ledger/water/crop-water.ts';
+import { givings } from '../../../src/ledger/water/given.ts';
 import { planWants } from '../../../src/ledger/water/plan-wants.ts';
 import { tankSpots } from '../../../src/ledger/water/tank-spots.ts';
 import { type WaterLedger, waterLedger } from '../../../src/ledger/water/water-ledger.ts';
@@ -83,7 +84,12 @@ describe('looked back on', () => {
 });
 
 describe('spots that draw on the tank', () => {
-  const spotsOf = (parts: Parts, crop = 'globe'): string[] => tankSpots(gardenOf(parts), crop);
+  const spotsOf = (parts: Parts, crop = 'globe'): string[] =>
+    tankSpots(
+      gardenOf(parts),
+      gardenOf(parts).seasons.map((season) => ({ givings: givings(gardenOf(parts), season) })),
+      crop,
+    );
   test('are all of the crop’s before any was recorded', () => expect(spotsOf({}).sort()).toEqual(['S1', 'S10', 'S2']));
   test('are those that were given tank water, or water nobody said the source of', () => {
     const waterings =
