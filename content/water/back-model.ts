@@ -33,7 +33,7 @@ export interface BackModel {
   readonly rows: readonly BackRow[];
   /** In the order of the stages. */
   readonly stages: readonly StageRow[];
-  /** The spot that went short on most days; null without a balance. */
+  /** The spot that went short on more days than the others; null where none did, or without a balance. */
   readonly driest: string | null;
   /** Figures of the average spot. */
   readonly mean: { readonly given: Figure; readonly rain: Figure; readonly wanted: Figure };
@@ -150,7 +150,7 @@ const figureOf =
 
 function driestOf(accounts: readonly SpotAccount[]): string | null {
   const [first] = [...accounts].sort((a, b) => (b.short_days ?? -1) - (a.short_days ?? -1));
-  return first && first.short_days !== null ? first.spot : null;
+  return first && (first.short_days ?? 0) > 0 ? first.spot : null;
 }
 
 export const figuresOfBack = ({ rows, stages, mean, rhythm }: BackModel): Figure[] => [

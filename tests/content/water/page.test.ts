@@ -144,6 +144,14 @@ describe('looked back', () => {
     expect(back.rhythm?.every_days.value).toBeCloseTo(49 + 30, 9);
     expect(back.rhythm?.cans.value).toBeCloseTo(2, 9);
   });
+  test('the spot that went short most often is named, and none where none did', () => {
+    // Alike but for their water: 200 mm on S1 early in July, none on S2.
+    const waterings = '- {watered_on: 2025-07-05, spots: [S1], volume_l: 2000}\n';
+    const weather = FIVE_YEARS.replaceAll(',2,', ',0,');
+    expect(modelOf({ ...PLOT, weather, season: { waterings } }, '2025-08-27').back?.driest).toBe('S2');
+    const wet = modelOf({ ...PLOT, weather: FIVE_YEARS.replaceAll(',2,', ',20,') }).back;
+    expect([wet?.driest, wet?.rows.map(({ short_days }) => short_days.value)]).toEqual([null, [0, 0]]);
+  });
   test('a season without a watering has no look back', () => {
     expect(modelOf({ ...PLOT, season: {} }).back).toBeNull();
   });
