@@ -6,6 +6,7 @@ export default defineConfig({
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/bench/**/*.bench.ts'],
     testTimeout: 3_600_000,
+    fileParallelism: false,
     disableConsoleIntercept: true,
     reporters: [['default', { summary: false }]],
   },

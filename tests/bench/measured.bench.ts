@@ -182,7 +182,6 @@ test('what a build costs', () => {
     tableText(rows),
     '',
     'two-pass PDF / one pass: not yet measured here',
-    'mixed-model fit / lme4: not yet measured here',
   ];
   process.stdout.write(`\n${lines.join('\n')}\n`);
   for (const { what, clock } of rows) expect(clock.length > 0 && clock.every(Number.isFinite), what).toBe(true);

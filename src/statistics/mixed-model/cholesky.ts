@@ -1,7 +1,7 @@
 /**
  * Positive definite matrices by their Cholesky triangle, C = L Lᵗ: Golub & Van Loan 2013, Matrix Computations, 4.2
  * (from memory). Rows are typed arrays and every step is a product of two of them, about ten times faster here
- * than a general matrix library; a mixed model factors some fifty matrices a fit.
+ * than a general matrix library.
  */
 
 export type Vector = Float64Array;

@@ -3,11 +3,11 @@
  * effects of one variance per level, crossed or nested, the residual is independent with one variance. Components may
  * end at 0. Estimates as in Bates et al. 2015, Journal of Statistical Software 67(1), section 3 (from memory).
  */
-import { dot, type Rows, solveLower, type Vector } from './cholesky.ts';
-import { type FixedColumn, type FixedPart, fixedPart } from './fixed-part.ts';
+import { dot, type Vector } from './cholesky.ts';
+import { type FixedColumn, fixedPart } from './fixed-part.ts';
 import { placesOf, type RandomFactor, spread, sumsByLevel } from './random-factor.ts';
 import { type ReducedModel, reducedModel } from './reduced-model.ts';
-import { type Evaluation, minus, times } from './restricted-likelihood.ts';
+import { type Evaluation, minus, solveLevels, times } from './restricted-likelihood.ts';
 import { firstInseparable } from './separable.ts';
 import { bestRatios, type Optimum, tooLarge } from './variance-ratios.ts';
 
@@ -85,7 +85,7 @@ export function fitMixed(data: MixedData): MixedFit | { readonly cannot: MixedRe
   if (levels) return { cannot: levels };
 
   const model = reducedModel(y, fixed, placesOf(random));
-  const largest = Math.max(...y.map(Math.abs));
+  const largest = y.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
   if (Math.sqrt(dot(model.values, model.values) / df) <= ROUNDING * largest)
     return { cannot: { code: 'no-spread', df } };
   const inseparable = firstInseparable(model);
@@ -96,8 +96,9 @@ export function fitMixed(data: MixedData): MixedFit | { readonly cannot: MixedRe
 }
 
 function check({ y, fixed, random }: MixedData): void {
-  for (const value of [...y, ...fixed.flatMap((one) => one.values)]) {
-    if (!Number.isFinite(value)) throw new RangeError(`invalid value: ${value}`);
+  for (const values of [y, ...fixed.map((one) => one.values)]) {
+    const wrong = values.find((value) => !Number.isFinite(value));
+    if (wrong !== undefined) throw new RangeError(`invalid value: ${wrong}`);
   }
   for (const { name, length } of [
     ...fixed.map((one) => ({ name: one.name, length: one.values.length })),
@@ -155,10 +156,11 @@ function estimates({ y, random }: MixedData, model: ReducedModel, { at, steps, l
 }
 
 /** σ²[(XᵗX)⁻¹ + A G½C⁻¹G½Aᵗ] with A = (XᵗX)⁻¹XᵗZ: (XᵗV⁻¹X)⁻¹ as a sum of two that are never negative. */
-function covarianceOf({ fixed, places }: ReducedModel, at: Evaluation, variance: number): number[][] {
-  const { weights }: FixedPart = fixed;
-  const through: Rows = weights.map((row) => solveLower(at.triangle, times(at.roots, sumsByLevel(places, row))));
+function covarianceOf(model: ReducedModel, at: Evaluation, variance: number): number[][] {
+  const { weights } = model.fixed;
+  const through = weights.map((row) => times(at.roots, sumsByLevel(model.places, row)));
+  const solved = through.map((own) => solveLevels(model, at, own));
   return weights.map((row, i) =>
-    weights.map((other, j) => variance * (dot(row, other) + dot(through[i] as Vector, through[j] as Vector))),
+    weights.map((other, j) => variance * (dot(row, other) + dot(through[i] as Vector, solved[j] as Vector))),
   );
 }

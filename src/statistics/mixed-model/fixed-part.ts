@@ -1,6 +1,6 @@
 /** The fixed part of a mixed model as an orthonormal basis: X D⁻¹ = Q R, with D the lengths of X's columns. */
-import { Matrix, QrDecomposition } from 'ml-matrix';
 import { dot, type Rows, type Vector } from './cholesky.ts';
+import { orthonormal } from './orthonormal.ts';
 
 export interface FixedColumn {
   readonly name: string;
@@ -24,18 +24,12 @@ export interface FixedPart {
 /** The fixed part, or the first column that the ones before it make up. Needs as many values as columns. */
 export function fixedPart(columns: readonly FixedColumn[]): FixedPart | { readonly dependent: string } {
   const names = columns.map((one) => one.name);
-  const lengths = columns.map((one) => Math.hypot(...one.values));
-  const unit = columns.map((one, at) => one.values.map((value) => value / (lengths[at] || 1)));
-  if (columns.length === 0) return { names, basis: [], weights: [], log_determinant: 0 };
-  const qr = new QrDecomposition(new Matrix(unit).transpose());
-  const right = qr.upperTriangularMatrix;
-  const diagonal = right.diagonal();
+  const lengths = columns.map((one) => Math.sqrt(one.values.reduce((sum, value) => sum + value * value, 0)));
+  const unit = columns.map((one, at) => Float64Array.from(one.values, (value) => value / (lengths[at] || 1)));
+  const { basis, right } = orthonormal(unit);
+  const diagonal = right.map((row, at) => row[at] as number);
   const short = diagonal.findIndex((value) => !(Math.abs(value) > DEPENDENT));
   if (short >= 0) return { dependent: names[short] ?? '' };
-  const basis = qr.orthogonalMatrix
-    .transpose()
-    .to2DArray()
-    .map((one) => Float64Array.from(one));
   const weights = backSubstituted(right, basis);
   return {
     names,
@@ -46,14 +40,14 @@ export function fixedPart(columns: readonly FixedColumn[]): FixedPart | { readon
 }
 
 /** R⁻¹Qᵗ. */
-function backSubstituted(right: Matrix, basis: Rows): Vector[] {
+function backSubstituted(right: Rows, basis: Rows): Vector[] {
   const solved = basis.map((one) => Float64Array.from(one));
   for (let row = solved.length - 1; row >= 0; row--) {
     const own = solved[row] as Vector;
     for (let column = row + 1; column < solved.length; column++) {
-      addTo(own, -right.get(row, column), solved[column] as Vector);
+      addTo(own, -((right[row] as Vector)[column] as number), solved[column] as Vector);
     }
-    const pivot = right.get(row, row);
+    const pivot = (right[row] as Vector)[row] as number;
     for (let at = 0; at < own.length; at++) own[at] = (own[at] as number) / pivot;
   }
   return solved;

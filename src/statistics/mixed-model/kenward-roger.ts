@@ -8,11 +8,11 @@
  * (l = 1) A₁ = A₂ = A, so the factor λ is 1 and the degrees of freedom m are 2 / A.
  */
 import { dot, type Rows, solve, triangleOf, type Vector } from './cholesky.ts';
-import { traces } from './derivatives.ts';
 import type { MixedFit } from './fit-mixed.ts';
 import { withoutFixed } from './fixed-part.ts';
 import { spread, sumsByLevel } from './random-factor.ts';
-import { crossedByProjection, minus, project, times } from './restricted-likelihood.ts';
+import { minus, project, solveLevels, times } from './restricted-likelihood.ts';
+import { doubleTraces, singleTraces } from './traces.ts';
 
 export interface ContrastEstimate {
   /** In the values' unit per unit of the columns, as is its adjusted standard error. */
@@ -77,7 +77,7 @@ function valueWeights(fit: MixedFit, l: readonly number[]): Vector {
   for (const [j, row] of model.fixed.weights.entries()) {
     for (const [place, weight] of row.entries()) plain[place] = (plain[place] as number) + (l[j] ?? 0) * weight;
   }
-  const effects = solve(at.triangle, times(at.roots, sumsByLevel(model.places, plain)));
+  const effects = solveLevels(model, at, times(at.roots, sumsByLevel(model.places, plain)));
   const taken = withoutFixed(model.fixed, spread(model.places, times(at.roots, effects), model.observations));
   return minus(plain, taken);
 }
@@ -94,7 +94,8 @@ function pattern(fit: MixedFit, factor: number, vector: Vector): Vector {
 /** tr(PVᵢPVⱼ), residual first, by PVP = P for the whole V: what involves the residual follows from the factors'. */
 function expectedProducts(fit: MixedFit): Rows {
   const { model, at } = fit.solved;
-  const { single, double } = traces(model, crossedByProjection(model, at));
+  const single = singleTraces(model, at.solved);
+  const double = doubleTraces(model, at);
   const weigh = (values: readonly number[]) => values.reduce((sum, one, k) => sum + (at.ratios[k] ?? 0) * one, 0);
   const mixed = single.map((trace, k) => trace - weigh(double[k] ?? []));
   const residual = model.df - weigh(single) - weigh(mixed);

@@ -1,10 +1,12 @@
 /**
  * A mixed model with its fixed part projected out, M = I - X(XᵗX)⁻¹Xᵗ: all that restricted likelihood looks at
- * (Patterson & Thompson 1971, Biometrika 58:545-554; from memory). Work is then by levels, not by observations.
+ * (Patterson & Thompson 1971, Biometrika 58:545-554; from memory). Work is then by levels, not by observations, and
+ * only where levels meet.
  */
-import type { Rows, Vector } from './cholesky.ts';
+import { type CrossedEquations, crossedEquations } from '../posterior/crossed-equations.ts';
+import type { Vector } from './cholesky.ts';
 import { type FixedPart, withoutFixed } from './fixed-part.ts';
-import { type Places, spread, sumsByLevel } from './random-factor.ts';
+import type { Places } from './random-factor.ts';
 
 export interface ReducedModel {
   readonly fixed: FixedPart;
@@ -14,19 +16,12 @@ export interface ReducedModel {
   readonly df: number;
   /** M y, in the values' unit. */
   readonly values: Vector;
-  /** Zᵗ M y: its sums by level. */
-  readonly sums: Vector;
-  /** Zᵗ M Z, levels by levels. */
-  readonly crossed: Rows;
+  /** Henderson's equations of M y. */
+  readonly equations: CrossedEquations;
 }
 
-/** Takes the fixed part out of values and factors. */
+/** Takes the fixed part out of values and lays out the equations. */
 export function reducedModel(y: readonly number[], fixed: FixedPart, places: Places): ReducedModel {
-  const crossed = Array.from({ length: places.count }, (_, level) => {
-    const only = new Float64Array(places.count);
-    only[level] = 1;
-    return sumsByLevel(places, withoutFixed(fixed, spread(places, only, y.length)));
-  });
   const values = withoutFixed(fixed, Float64Array.from(y));
   return {
     fixed,
@@ -34,7 +29,6 @@ export function reducedModel(y: readonly number[], fixed: FixedPart, places: Pla
     observations: y.length,
     df: y.length - fixed.names.length,
     values,
-    sums: sumsByLevel(places, values),
-    crossed,
+    equations: crossedEquations(values, fixed, places),
   };
 }

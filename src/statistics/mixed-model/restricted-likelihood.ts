@@ -3,19 +3,27 @@
  * residual variance being profiled out (Bates et al. 2015, Journal of Statistical Software 67(1), section 3.4, there
  * for θ = √γ; from memory). With M projecting out the fixed part, G = diag(γ) by level, C = I + G½ZᵗMZG½ and
  * P = M - MZG½C⁻¹G½ZᵗM, the criterion is d(γ) = log|C| + (n - p) log(yᵗPy): -2 log likelihood but for constants.
+ * C is never formed: C⁻¹ is the levels' part of the inverse of Henderson's equations, which are sparse.
  */
-import { dot, logDeterminant, type Rows, solve, solveLower, triangleOf, type Vector } from './cholesky.ts';
+import { type SolvedEquations, solveAt } from '../posterior/crossed-equations.ts';
+import { lowerSolve, upperSolve } from '../posterior/sparse-triangle.ts';
+import { dot, type Vector } from './cholesky.ts';
 import { withoutFixed } from './fixed-part.ts';
 import { spread, sumsByLevel } from './random-factor.ts';
 import type { ReducedModel } from './reduced-model.ts';
+
+/**
+ * Stands for a √γ of 0: its square is lost beside 1, so no sum changes, but what is divided by it on the way to a
+ * slope has its limit at 0.
+ */
+const LEAST_ROOT = 1e-10;
 
 export interface Evaluation {
   /** One per factor, 0 or more. */
   readonly ratios: readonly number[];
   /** √γ of each level. */
   readonly roots: Vector;
-  /** Cholesky triangle of C. */
-  readonly triangle: Rows;
+  readonly solved: SolvedEquations;
   /** P y, in the values' unit. */
   readonly residual: Vector;
   /** yᵗPy, in the values' unit squared. */
@@ -29,46 +37,54 @@ export interface Evaluation {
 /** Evaluates the criterion. yᵗPy is a sum of squares, |residual|² + |G½ZᵗPy|², so no digits cancel. */
 export function evaluate(model: ReducedModel, ratios: readonly number[]): Evaluation {
   const roots = rootsByLevel(model, ratios);
-  const triangle = triangleOf(marginal(model, roots)) ?? [];
-  const effects = solve(triangle, times(roots, model.sums));
+  const solved = solvedAt(model, ratios);
+  const effects = byLevel(model, solved.solution);
   const fitted = withoutFixed(model.fixed, spread(model.places, times(roots, effects), model.observations));
   const residual = minus(model.values, fitted);
   const quadratic = dot(residual, residual) + dot(effects, effects);
-  const log_determinant = logDeterminant(triangle);
+  const { log_determinant } = solved;
   const criterion = log_determinant + model.df * Math.log(quadratic);
-  return { ratios, roots, triangle, residual, quadratic, log_determinant, criterion };
+  return { ratios, roots, solved, residual, quadratic, log_determinant, criterion };
 }
 
 /** The criterion alone, for a search: half the work, and about half the digits when the residual is very small. */
 export function roughCriterion(model: ReducedModel, ratios: readonly number[]): number {
-  const roots = rootsByLevel(model, ratios);
-  const triangle = triangleOf(marginal(model, roots)) ?? [];
-  const half = solveLower(triangle, times(roots, model.sums));
-  const all = dot(model.values, model.values);
-  const quadratic = Math.max(all - dot(half, half), all * Number.EPSILON);
-  return logDeterminant(triangle) + model.df * Math.log(quadratic);
+  const { log_determinant, quadratic } = solvedAt(model, ratios);
+  return log_determinant + model.df * Math.log(quadratic);
+}
+
+/** Henderson's equations at these ratios. */
+export const solvedAt = (model: ReducedModel, ratios: readonly number[]): SolvedEquations =>
+  solveAt(model.equations, ratios.map(rootOf));
+
+const rootOf = (ratio: number): number => Math.max(Math.sqrt(ratio), LEAST_ROOT);
+
+/** C⁻¹ v, by level. */
+export function solveLevels({ places, equations }: ReducedModel, { solved }: Evaluation, vector: Vector): Vector {
+  const { layout, place } = equations;
+  const right = new Float64Array(layout.size);
+  for (let level = 0; level < places.count; level++) right[place[level] as number] = vector[level] as number;
+  lowerSolve(layout, solved.numbers, right);
+  for (let one = 0; one < layout.size; one++) {
+    right[one] = (right[one] as number) / (solved.numbers[layout.start[one] as number] as number);
+  }
+  upperSolve(layout, solved.numbers, right);
+  return byLevel({ places, equations }, right);
+}
+
+/** What stands at the levels' places, level by level. */
+function byLevel({ places, equations }: Pick<ReducedModel, 'places' | 'equations'>, solution: Vector): Vector {
+  const own = new Float64Array(places.count);
+  for (let level = 0; level < places.count; level++) own[level] = solution[equations.place[level] as number] as number;
+  return own;
 }
 
 /** P v. */
 export function project(model: ReducedModel, at: Evaluation, vector: Vector): Vector {
   const reduced = withoutFixed(model.fixed, vector);
-  const effects = solve(at.triangle, times(at.roots, sumsByLevel(model.places, reduced)));
+  const effects = solveLevels(model, at, times(at.roots, sumsByLevel(model.places, reduced)));
   const fitted = withoutFixed(model.fixed, spread(model.places, times(at.roots, effects), model.observations));
   return minus(reduced, fitted);
-}
-
-/** ZᵗPZ, levels by levels. */
-export function crossedByProjection(model: ReducedModel, at: Evaluation): Rows {
-  const half = model.crossed.map((row) => solveLower(at.triangle, times(at.roots, row)));
-  const crossed = model.crossed.map((row) => Float64Array.from(row));
-  for (const [a, row] of crossed.entries()) {
-    for (let b = 0; b <= a; b++) {
-      const value = (row[b] as number) - dot(half[a] as Vector, half[b] as Vector);
-      row[b] = value;
-      (crossed[b] as Vector)[a] = value;
-    }
-  }
-  return crossed;
 }
 
 /** Products place by place. */
@@ -87,17 +103,6 @@ export function minus(a: Vector, b: Vector): Vector {
 
 function rootsByLevel({ places }: ReducedModel, ratios: readonly number[]): Vector {
   const roots = new Float64Array(places.count);
-  for (const [factor, { from, to }] of places.range.entries()) roots.fill(Math.sqrt(ratios[factor] ?? 0), from, to);
+  for (const [factor, { from, to }] of places.range.entries()) roots.fill(rootOf(ratios[factor] ?? 0), from, to);
   return roots;
-}
-
-/** C, its lower half. */
-function marginal({ crossed }: ReducedModel, roots: Vector): Rows {
-  return crossed.map((row, a) => {
-    const own = new Float64Array(row.length);
-    const root = roots[a] as number;
-    for (let b = 0; b <= a; b++) own[b] = root * (row[b] as number) * (roots[b] as number);
-    own[a] = (own[a] as number) + 1;
-    return own;
-  });
 }

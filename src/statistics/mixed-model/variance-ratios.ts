@@ -1,9 +1,9 @@
 /**
  * The variance ratios that make the restricted likelihood greatest, each 0 or more: a fixed grid finds the valley,
- * Newton steps with the exact second derivatives its bottom. Deterministic. A ratio that ends at 0 does so because
- * the criterion rises from there (the condition of Karush, Kuhn & Tucker), not because a search ran out.
+ * Newton steps with exact first and all but exact second derivatives its bottom. Deterministic. A ratio that ends at 0
+ * does so because the criterion rises from there (the condition of Karush, Kuhn & Tucker), not because a search ran out.
  */
-import { dot, solve, triangleOf } from './cholesky.ts';
+import { dot, type Rows, solve, triangleOf } from './cholesky.ts';
 import { type Derivatives, derivatives } from './derivatives.ts';
 import type { ReducedModel } from './reduced-model.ts';
 import { type Evaluation, evaluate, roughCriterion } from './restricted-likelihood.ts';
@@ -22,7 +22,11 @@ const STEPS = 100;
 const HALVINGS = 40;
 /** Twice what a Newton step still gains in log likelihood. Below FLAT the criterion's own rounding hides the gain. */
 const FLAT = 1e-9;
-const SETTLED = 1e-24;
+const SETTLED = 1e-20;
+/** Near the bottom a step leaves the square of what it found; one that leaves more than this share met rounding. */
+const STALLED = 0.1;
+/** Share of a ratio's own curvature that must be left beside the other ratios: less is the error of the differences. */
+const CURVED = 1e-5;
 
 interface NewtonStep {
   readonly change: readonly number[];
@@ -80,7 +84,8 @@ function descend(model: ReducedModel, start: Evaluation): Optimum {
   for (let steps = 0; steps < STEPS; steps++) {
     if (!(at.quadratic > 0)) return { at, converged: false, steps, left_to_gain: last };
     const { change, gain, exact } = newtonStep(at.ratios, derivatives(model, at));
-    if (gain <= SETTLED || (gain < FLAT && gain >= last)) return { at, converged: exact, steps, left_to_gain: gain };
+    if (gain <= SETTLED || (gain < FLAT && gain >= STALLED * last))
+      return { at, converged: exact, steps, left_to_gain: gain };
     const next = move(model, at, change, gain < FLAT);
     if (next === null || next.ratios.some(tooLarge)) {
       return { at: next ?? at, converged: false, steps, left_to_gain: gain };
@@ -101,7 +106,7 @@ function newtonStep(ratios: readonly number[], slopes: Derivatives): NewtonStep 
   for (;;) {
     const part = (matrix: readonly (readonly number[])[]) =>
       free.map((k) => Float64Array.from(free, (l) => matrix[k]?.[l] ?? 0));
-    const exact = triangleOf(part(hessian));
+    const exact = curvesUpwards(part(hessian)) ? triangleOf(part(hessian)) : null;
     const down = Float64Array.from(free, (k) => -(gradient[k] ?? 0));
     const step = solve(exact ?? triangleOf(part(expected)) ?? [], down);
     const stays = free.filter((k, at) => (ratios[k] ?? 0) > 0 || (step[at] ?? 0) > 0);
@@ -112,6 +117,9 @@ function newtonStep(ratios: readonly number[], slopes: Derivatives): NewtonStep 
     free = stays;
   }
 }
+
+const curvesUpwards = (hessian: Rows): boolean =>
+  triangleOf(hessian.map((row, k) => row.with(k, (1 - CURVED) * (row[k] as number)))) !== null;
 
 /** The longest of ever shorter steps that lowers the criterion; the whole step where rounding hides its gain. */
 function move(model: ReducedModel, at: Evaluation, change: readonly number[], flat: boolean): Evaluation | null {

@@ -163,6 +163,21 @@ describe('restricted likelihood', () => {
     const factors = ['one', 'same'].map((name) => ({ name, levels }));
     expect(bestRatios(reducedModel(y, fixed, placesOf(factors.slice(1)))).converged).toBe(true);
     expect(bestRatios(reducedModel(y, fixed, placesOf(factors))).converged).toBe(false);
+    let shared = 0;
+    fc.assert(
+      fc.property(trial, (data) => {
+        const part = fixedPart(data.fixed);
+        if ('dependent' in part) return;
+        const [day] = data.random;
+        const twice = ['one', 'same'].map((name) => ({ name, levels: day?.levels ?? [] }));
+        const { at, converged } = bestRatios(reducedModel(data.y, part, placesOf(twice)));
+        if (at.ratios.includes(0)) return;
+        shared += 1;
+        expect(converged).toBe(false);
+      }),
+      seeded(60),
+    );
+    expect(shared).toBeGreaterThan(10);
   });
 
   it('has the rough criterion agree with the exact one', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { kenwardRoger } from '../../../src/statistics/mixed-model/kenward-roger.ts';
 import oracle from '../../published/mixed-models/oracle.json' with { type: 'json' };
-import { expectDigits } from '../agreement.ts';
+import { expectDigits, expectPrinted } from '../agreement.ts';
 import { mixed } from './fitting.ts';
 
 /**
@@ -66,5 +66,32 @@ describe(`against ${R}, lme4 ${lme4}, pbkrtest ${pbkrtest}`, () => {
         expectDigits(found.df, inference.df, DIGITS);
       }
     });
+  });
+});
+
+/** As printed in the documentation of lme4 (from memory); `Dyestuff` stands in closed-form.test.ts. */
+describe('as printed', () => {
+  it('dyestuff2: no spread of batches', () => {
+    const fit = mixed(oracle.cases.dyestuff2);
+    expect(fit.components.map(({ variance }) => variance)).toEqual([0]);
+    expectPrinted(fit.residual_variance, '13.81');
+    expectPrinted(Math.sqrt(fit.residual_variance), '3.716');
+    expectPrinted(fit.coefficients[0]?.estimate, '5.6656');
+    expectPrinted(fit.coefficients[0]?.se, '0.6784');
+    expectPrinted(-2 * fit.reml_log_likelihood, '161.8283');
+  });
+
+  it('penicillin: plates crossed with samples', () => {
+    const fit = mixed(oracle.cases.penicillin);
+    expect(fit.components.map(({ name, levels }) => [name, levels])).toEqual([
+      ['plate', 24],
+      ['sample', 6],
+    ]);
+    expectPrinted(fit.components[0]?.variance, '0.7169');
+    expectPrinted(fit.components[1]?.variance, '3.7309');
+    expectPrinted(fit.residual_variance, '0.3024');
+    expectPrinted(fit.coefficients[0]?.estimate, '22.9722');
+    expectPrinted(fit.coefficients[0]?.se, '0.8086');
+    expectPrinted(-2 * fit.reml_log_likelihood, '330.8606');
   });
 });
