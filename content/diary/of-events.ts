@@ -79,7 +79,11 @@ const TELL: Tellers = {
   shares: ({ shared_on, to, fruits, mass_kg }) => [
     entry({ lane: 'cut', code: 'shared', word: to, date: shared_on, count: fruits, more: { mass_kg } }),
   ],
-  tastings: ({ tasted_on }) => [entry({ lane: 'cut', code: 'tasted', date: tasted_on, count: 1 })],
+  tastings: ({ tasted_on, best_first, sweetest_first }) => {
+    const ordered = [...(best_first ?? []), ...(sweetest_first ?? [])];
+    const code = ordered.length > 0 ? 'tasted-in-order' : 'tasted';
+    return [entry({ lane: 'cut', code, date: tasted_on, count: 1, names: ordered })];
+  },
 };
 
 /** Everything of the season's diary files. */

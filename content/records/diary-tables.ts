@@ -15,7 +15,7 @@ const TITLES: Readonly<Record<EventKind, string>> = {
   scouting: 'Looks for trouble',
   keeping: 'Fruit kept',
   shares: 'Fruit given away',
-  tastings: 'Tastings by pairs',
+  tastings: 'Tastings, by pairs and in order',
 };
 
 const OF_SEASON: ForeignKey = { columns: ['season'], table: 'season', its: ['label'] };

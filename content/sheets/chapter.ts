@@ -9,6 +9,7 @@ import { plantingList } from './planting-list.ts';
 import { seasonOf } from './plot.ts';
 import { scoutingSheet } from './scouting.ts';
 import { tankLog } from './tank-log.ts';
+import { tastingSheet } from './tasting.ts';
 import { visits } from './visits.ts';
 import { wateringLog } from './watering-log.ts';
 import { weatherLog } from './weather-log.ts';
@@ -36,6 +37,7 @@ export const sheets: MatterChapter = {
       const sheet = sheetOf(facts);
       return sheet ? [{ sheet, sides: sidesOf(sheet) }] : [];
     });
+    const tasting = tastingSheet(facts);
     const season = seasonOf(facts)?.label ?? null;
     return [
       {
@@ -44,25 +46,23 @@ export const sheets: MatterChapter = {
         template: 'sheets/index.njk',
         title: 'Sheets to write on',
         model: {
-          sheets: all.map(({ sheet, sides }) => ({ ...sheet, sides: sides.length })),
+          sheets: [...all.map(({ sheet, sides }) => ({ ...sheet, sides: sides.length })), { ...tasting, sides: 1 }],
           papers: questions.filter(({ form }) => form === 'sheet').map(({ path, title }) => ({ path, title })),
         },
         listed: true,
       },
-      ...all.map(
-        ({ sheet, sides }): Page => ({
-          ...BARE,
-          path: `sheets/${sheet.id}/`,
-          template: 'sheets/sheet.njk',
-          title: sheet.title,
-          model: { sheet, shares: sharesOf(sheet.columns), sides, season },
-          cautions: sheet.cautions,
-          listed: false,
-          form: 'sheet',
-        }),
+      ...all.map(({ sheet, sides }) =>
+        sheetPage(sheet, 'sheets/sheet.njk', { sheet, shares: sharesOf(sheet.columns), sides, season }),
       ),
+      sheetPage(tasting, 'sheets/tasting.njk', { sheet: tasting, season }),
     ];
   },
 };
+
+const sheetPage = (
+  { id, title, cautions }: Pick<BlankSheet, 'id' | 'title' | 'cautions'>,
+  template: string,
+  model: object,
+): Page => ({ ...BARE, path: `sheets/${id}/`, template, title, model, cautions, listed: false, form: 'sheet' });
 
 const BARE = { chapter: 'sheets', finding: null, level: null, charts: [], tables: [], figures: [], cautions: [] };

@@ -4,6 +4,7 @@ import type { Problem } from '../reading/problem.ts';
 import { type Entry, problemIn } from '../reading/source.ts';
 import type { SeasonRecord } from '../records/season.ts';
 import { orderProblem, seasonProblem, writtenProblem } from './check-order.ts';
+import { checkTasting } from './check-tasting.ts';
 import { dayOfEvent, EVENT_DAYS, type EventKind } from './event.ts';
 import type { EventTargets } from './event-targets.ts';
 import { writtenKey } from './written-key.ts';
@@ -83,14 +84,7 @@ const OWN: Readonly<Record<EventKind, Check>> = {
   keeping: (entry: Entry<RecordOf<'keeping'>>, targets) =>
     againstPick(entry, entry.record.fruit, { field: 'ended_on', date: entry.record.ended_on }, 'before', targets),
   shares: nothing,
-  tastings: (entry: Entry<RecordOf<'tastings'>>) => {
-    const complaint = {
-      code: 'same-fruit',
-      message: `fruit ${entry.record.fruit} is tasted against itself`,
-      hint: 'name the other fruit of the pair',
-    };
-    return entry.record.fruit === entry.record.against ? [problemIn(entry, ['against'], complaint)] : [];
-  },
+  tastings: (entry: Entry<RecordOf<'tastings'>>) => checkTasting(entry),
 };
 
 /** A warning for a dip that tells neither how deep nor how much, nor that the tank ran over. */

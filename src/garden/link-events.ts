@@ -16,6 +16,8 @@ const POINTERS: Readonly<Record<string, Target>> = {
   planting: 'planting',
   fruit: 'fruit',
   against: 'fruit',
+  best_first: 'fruit',
+  sweetest_first: 'fruit',
   spots: 'spot',
   variety: 'variety',
   lot: 'lot',

@@ -5,6 +5,7 @@ import type { CropRecord } from '../records/crop.ts';
 import { checkConsent } from './check-consent.ts';
 import { checkSettings } from './check-settings.ts';
 import { checkTank } from './check-tank.ts';
+import { checkWeights } from './check-weights.ts';
 import type { Garden } from './garden.ts';
 import { linkLots } from './link-lots.ts';
 import { linkPeople } from './link-people.ts';
@@ -44,6 +45,7 @@ export function linkGarden(records: GardenRecords, crops: readonly CropRecord[])
     ...seasons.problems,
     ...stations.problems,
     ...checkSettings(about?.entries[0] ?? null),
+    ...checkWeights(about?.entries[0] ?? null),
     ...checkTank(
       about?.entries[0] ?? null,
       listingsOf(records, 'dips').flatMap(({ entries }) => entries),

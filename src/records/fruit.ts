@@ -35,6 +35,7 @@ const pickSchema = record({
     title: 'Condition',
     description: 'Whole fruit is sound, whatever its ripeness.',
   }).optional(),
+  looks: coded({ title: 'How it looks', codes: { 1: 'poor', 2: 'plain', 3: 'good', 4: 'handsome' } }).optional(),
   parted: coded({ ...PARTED, description: 'Blank where it was cut off and nobody tried.' }).optional(),
   ...written,
 });

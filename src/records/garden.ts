@@ -9,6 +9,7 @@ import { record } from './field/record.ts';
 import { note, text } from './field/text.ts';
 import { SOILS } from './soil-id.ts';
 import { tankSchema } from './tank.ts';
+import { weightsSchema } from './weights.ts';
 
 const area = quantity('area')('area', { min: 0.01, max: 100_000 }, { title: 'Area' });
 
@@ -94,6 +95,7 @@ export const gardenSchema = record({
   heat_units: heatUnitsSchema.optional(),
   sugar: sugarSchema.optional(),
   measures: measuresSchema.optional().meta({ title: 'Measures' }),
+  weights: weightsSchema.optional().meta({ title: 'What matters to us' }),
   tank: tankSchema.optional().meta({ title: 'Tank' }),
   beds: z.array(bedSchema).optional().meta({ title: 'Beds' }),
   spots: z.array(spotSchema).meta({ title: 'Spots' }),

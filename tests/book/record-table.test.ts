@@ -53,6 +53,20 @@ test('numbers stand bare, and how they were entered in a column of its own', () 
   expect([cellOf(weather, 'rain_mm', 1), cellOf(weather, 'entered', 1)]).toEqual([null, null]);
 });
 
+test('an order of taste keeps its places, ids with blanks between; a pair leaves it blank', () => {
+  const tastings = recordTable({ kind: 'tastings', id: 'tastings', title: 'Tastings', publishedBy }, [
+    { season: '2025', record: { best_first: ['F3', 'F1', 'F2'], sweetest_first: null } },
+    { season: '2025', record: { fruit: 'F1', against: 'F3', best_first: null } },
+  ]);
+  expect([0, 1].map((row) => cellOf(tastings, 'best_first', row))).toEqual(['F3 F1 F2', null]);
+  expect([0, 1].map((row) => cellOf(tastings, 'fruit', row))).toEqual([null, 'F1']);
+  expect(['fruit', 'against', 'best_first'].map((key) => holdsOf(tastings, key)?.required)).toEqual([
+    false,
+    false,
+    false,
+  ]);
+});
+
 test('a table whose numbers are always exact has no such column', () => {
   const visits = recordTable({ kind: 'visits', id: 'visits', title: 'Visits', publishedBy }, []);
   expect(keysOf(visits)).not.toContain('entered');

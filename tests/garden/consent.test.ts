@@ -166,6 +166,18 @@ describe('a published text that names somebody', () => {
     expect(codesOf({ 'lots.yaml': lots })).toEqual(['name-not-agreed']);
   });
 
+  test('in the id of a fruit, wherever it is tasted', () => {
+    const fruits = `${starter['seasons/2025/fruits.yaml']}- {id: tamsel-sallowfield, planting: M1, fate: growing}\n`;
+    const tastings = '- {tasted_on: 2025-08-20, best_first: [M1-F1, tamsel-sallowfield]}\n';
+    const { problems } = linkTexts(
+      withPeople(everybody, { 'seasons/2025/fruits.yaml': fruits, 'seasons/2025/tastings.yaml': tastings }),
+    );
+    expect(problems.map(({ code, field }) => `${code} ${field}`)).toEqual([
+      'name-not-agreed id',
+      'name-not-agreed best_first.1',
+    ]);
+  });
+
   const codesOf = (texts: Readonly<Record<string, string>>): string[] =>
     linkTexts(withPeople(everybody, texts)).problems.map(({ code }) => code);
   const noted = (note: string): string[] =>

@@ -78,6 +78,49 @@ const CASES: readonly [name: string, kind: string, text: string, wrong: string[]
   ],
   ['a spot looked at', 'scouting', '- {looked_on: 2025-07-01, found: none, spots: [M4]}\n', ['1:48 dangling-id']],
   ['a fruit against itself', 'tastings', '- {tasted_on: 2025-08-20, fruit: F1, against: F1}\n', ['1:47 same-fruit']],
+  [
+    'a few in order, by liking and by sweetness',
+    'tastings',
+    '- {tasted_on: 2025-08-20, best_first: [F2, F1], sweetest_first: [F1, F2]}\n- {tasted_on: 2025-08-20, sweetest_first: [F1, F2]}\n',
+    [],
+  ],
+  [
+    'fruits of an order that are not there',
+    'tastings',
+    '- {tasted_on: 2025-08-20, best_first: [F1, F9], sweetest_first: [f2, F1]}\n',
+    ['1:44 dangling-id', '1:66 id-spelling'],
+  ],
+  [
+    'a fruit twice in an order',
+    'tastings',
+    '- {tasted_on: 2025-08-20, best_first: [F1, F2, F1]}\n',
+    ['1:48 fruit-twice'],
+  ],
+  [
+    'a fruit twice in the second order',
+    'tastings',
+    '- {tasted_on: 2025-08-20, best_first: [F1, F2], sweetest_first: [F2, F2]}\n',
+    ['1:70 fruit-twice'],
+  ],
+  [
+    'an order of one, and an empty one',
+    'tastings',
+    '- {tasted_on: 2025-08-20, best_first: [F1]}\n- {tasted_on: 2025-08-20, sweetest_first: []}\n',
+    ['1:39 order-too-short', '2:43 order-too-short'],
+  ],
+  [
+    'a pair and an order in one',
+    'tastings',
+    '- {tasted_on: 2025-08-20, fruit: F1, against: F2, best_first: [F1, F2]}\n- {tasted_on: 2025-08-20, sweetest_first: [F1, F2], better: same}\n',
+    ['1:51 pair-and-order', '2:27 pair-and-order'],
+  ],
+  ['neither a pair nor an order', 'tastings', '- {tasted_on: 2025-08-20, note: fine}\n', ['1:15 nothing-tasted']],
+  [
+    'half a pair, either half',
+    'tastings',
+    '- {tasted_on: 2025-08-20, fruit: F1, better: better}\n- {tasted_on: 2025-08-20, against: F1}\n',
+    ['1:34 half-a-pair', '2:36 half-a-pair'],
+  ],
   ['more up than sown', 'sowings', '- {sown_on: 2025-04-20, seeds: 8, emerged: 9}\n', ['1:44 part-over-whole']],
   [
     'up before it was sown',
@@ -226,6 +269,36 @@ const CASES: readonly [name: string, kind: string, text: string, wrong: string[]
 
 describe('entries of the diary that cannot be', () => {
   test.each(CASES)('%s', (_name, kind, text, wrong) => expect(placesOf(kind, text)).toEqual(wrong));
+});
+
+test('an order takes six fruits and no seventh', () => {
+  const fruits = Array.from({ length: 7 }, (_, at) => `- {id: G${at}, planting: P1, fate: growing}\n`).join('');
+  const codesOf = (most: number): string[] => {
+    const order = Array.from({ length: most }, (_, at) => `G${at}`).join(', ');
+    const tastings = `- {tasted_on: 2025-08-20, best_first: [${order}]}\n`;
+    return linked({ fruits, tastings }).problems.map(({ code, column }) => `${code} ${column}`);
+  };
+  expect(codesOf(6)).toEqual([]);
+  expect(codesOf(7)).toEqual(['order-too-long 64']);
+});
+
+test('every complaint of a tasting says what to write instead', () => {
+  const wrong = [
+    'best_first: [F1]',
+    'best_first: [F1, F1]',
+    'fruit: F1',
+    'fruit: F1, against: F1',
+    'fruit: F1, best_first: [F1, F2]',
+    'note: x',
+  ];
+  for (const rest of wrong) {
+    const { problems } = linked({ tastings: `- {tasted_on: 2025-08-20, ${rest}}\n` });
+    expect(
+      problems.map(({ severity }) => severity),
+      rest,
+    ).toEqual(['error']);
+    expect(problems[0]?.hint ?? '', rest).not.toBe('');
+  }
 });
 
 describe('a linked diary', () => {

@@ -38,11 +38,25 @@ test.each([
   ['thresholds: {dry_spell_days: 1}\n', 'spell-too-short 6:30'],
   ['thresholds: {hot_day_c: 30, hot_day_f: 86}\n', 'two-units 6:40'],
   ['heat_units: {method: sinus}\n', 'unknown-word 6:22'],
+  ['weights: {sweet: 0, big: 0}\n', 'weights-all-zero 6:1'],
+  ['weights: {}\n', 'weights-all-zero 6:1'],
+  ['weights:\n  sweet: 4\n', 'out-of-range 7:10'],
+  ['weights: {swet: 2}\n', 'unknown-key 6:11'],
 ])('%s is refused where it stands', (settings, complaint) => {
   expect(complaints(settings)).toEqual([complaint]);
 });
 
+test('weights stand as they were written; a garden that weighs nothing has none', () => {
+  expect(linked('weights: {sweet: 3, big: 0}\n').garden?.about.weights).toMatchObject({
+    sweet: 3,
+    big: 0,
+    liked: null,
+  });
+  expect(linked('').garden?.about.weights).toBeNull();
+});
+
 test('settings at their edges are taken', () => {
+  expect(complaints('weights: {sweet: 0, big: 1}\n')).toEqual([]);
   expect(complaints('heat_units: {base_c: 20, cap_c: 20.5}\n')).toEqual([]);
   expect(complaints('thresholds: {dry_spell_days: 2, wet_day_mm: 5, soaking_day_mm: 5}\n')).toEqual([]);
 });

@@ -62,6 +62,9 @@ const starter = {
   fruit: T1-F1
   against: M1-F2
   note: With lemon.
+- tasted_on: 2025-08-26
+  best_first: [T1-F1, M1-F1, M1-F2]
+  sweetest_first: [M1-F1, T1-F1]
 `,
 };
 const ROUNDS = 24;

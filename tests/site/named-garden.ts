@@ -64,6 +64,6 @@ ${note}
   'seasons/2025/scouting.yaml': `- {looked_on: 2025-07-05, found: other, what: a goat, spots: [M1], checked: 2, affected: 1, severity: 2, ${by}}\n`,
   'seasons/2025/keeping.yaml': `- {ended_on: 2025-08-13, fruit: F1, ended: eaten-sound, ${by}}\n`,
   'seasons/2025/shares.yaml': `- {shared_on: 2025-08-10, to: neighbours, planting: P2, fruits: 2, ${by}}\n`,
-  'seasons/2025/tastings.yaml': `- {tasted_on: 2025-08-13, fruit: F1, against: F3, sweeter: same, ${by}}\n`,
+  'seasons/2025/tastings.yaml': `- {tasted_on: 2025-08-13, fruit: F1, against: F3, sweeter: same, ${by}}\n- {tasted_on: 2025-08-13, best_first: [F1, F3], ${by}}\n`,
   'weather/porch.csv': `date,rain_mm,tmax_c,tmin_c,note\n2025-06-01,3,28,14,read by ${name}\n`,
 };

@@ -96,6 +96,16 @@ test('work of one kind and day is told once; a count nobody made is not added as
     '2025-08-20 shared food-bank 2',
   ]));
 
+test('pairs tasted are counted; orders of one day name their fruits once and are counted apart', () => {
+  const fruits = ['F1', 'F2', 'F10'].map((id) => `- {id: ${id}, planting: P-S1, fate: growing}\n`).join('');
+  const tastings =
+    '- {tasted_on: 2025-08-20, fruit: F1, against: F2}\n- {tasted_on: 2025-08-20, fruit: F2, against: F1}\n- {tasted_on: 2025-08-20, best_first: [F10, F1]}\n- {tasted_on: 2025-08-20, sweetest_first: [F2, F1]}\n';
+  expect(told({ fruits, tastings }).filter((line) => /tasted/.test(line))).toEqual([
+    '2025-08-20 tasted 2',
+    '2025-08-20 tasted-in-order 2 F1+F2+F10',
+  ]);
+});
+
 test('what was put on the ground goes by its name', () =>
   expect(
     told({ feeding: '- {given_on: 2025-04-02, material: manure-raw, barrows: 2}\n' }).filter((line) =>
