@@ -25,6 +25,11 @@ export type FigureUnit =
   /** A slope of sugar on rain; printed for ten of them. */
   | 'brix_per_mm'
   | 'of_ten'
+  | 'of_twenty'
+  /** Words of a ladder counted from 1. */
+  | 'steps'
+  /** As many times another. */
+  | 'times'
   | 'seeds'
   | 'l'
   /** Water to a mass of fruit. */

@@ -41,6 +41,9 @@ const COUNTS = {
   place: whole('place'),
   brix: scaled('°Brix', 1, same),
   of_ten: whole('of ten'),
+  of_twenty: whole('of twenty'),
+  steps: scaled('steps', 1, same),
+  times: scaled('times', 1, same),
   seeds: whole('seeds'),
   barrows: scaled('barrows', 1, same),
   cans: whole('cans'),
@@ -101,6 +104,8 @@ const RATES: readonly FigureUnit[] = [
   'fruits_per_m2',
   'kg_per_m2',
   'brix',
+  'steps',
+  'times',
   'mean_c',
   'brix_per_mm',
 ];
@@ -112,7 +117,7 @@ export interface Format {
   readonly amount: (value: number, unit: FigureUnit) => string;
   /** "3.1 to 6.4", both ends with the same decimals. */
   readonly range: (interval: Interval, unit: FigureUnit) => string;
-  /** A difference: "2.1 more", "0.4 less", "the same", with the sign in words. */
+  /** A difference: "2.1 more", "0.4 less", "the same", with the sign in words; of a ratio "1.4 times". */
   readonly difference: (value: number, unit: FigureUnit) => string;
   /** A value as a scale shows it, with one decimal at any size. */
   readonly tenths: (value: number, unit: FigureUnit) => string;
@@ -161,6 +166,7 @@ export function createFormat(style: Style): Format {
     amount: (value, unit) => `${digits(value, unit)}\u00a0${printUnits[unit].label}`,
     range: (interval, unit) => rangeText(style.locale, printUnits[unit], unit, interval),
     difference: (value, unit) => {
+      if (unit === 'times') return `${digits(value, unit)}\u00a0${printUnits[unit].label}`;
       // The zero of °F is not that of °C: a difference takes the scale alone.
       const print = Math.abs(printUnits[unit].toPrint(value) - printUnits[unit].toPrint(0));
       return differenceText(told(print, unit), value);

@@ -4,17 +4,26 @@ import { type RecordLevel, recordLevel } from '../../src/book/record-level.ts';
 import type { Variety } from '../../src/garden/garden.ts';
 import type { VarietySeason } from '../../src/ledger/variety-season.ts';
 import { massChart } from './charts.ts';
-import { listModel, pathOf } from './list-model.ts';
+import { listModel } from './list-model.ts';
+import { pathOf } from './paths.ts';
+import { posters } from './poster.ts';
 import { timesHere } from './ripen-here.ts';
 import { roomsHere } from './room-here.ts';
 import { ripenTable, varietiesTable } from './tables.ts';
+import { figuresOf, trialPages } from './trial-page.ts';
+import { estimatesTable, valuesTable } from './trial-tables.ts';
 import { varietyModel } from './variety-model.ts';
 
 /** Which variety? One page for all, with the room they take and whether they ripen here, and one for each. */
 export const variety: QuestionChapter = {
   kind: 'question',
   id: 'variety',
-  write: (facts) => [listPage(facts), ...facts.garden.varieties.map((one) => varietyPage(facts, one))],
+  write: (facts) => [
+    listPage(facts),
+    ...trialPages(facts),
+    ...facts.garden.varieties.map((one) => varietyPage(facts, one)),
+    ...posters(facts),
+  ],
 };
 
 const FRAME = { chapter: 'variety', finding: 'variety/finding.njk', cautions: [] };
@@ -22,7 +31,8 @@ const FRAME = { chapter: 'variety', finding: 'variety/finding.njk', cautions: []
 function listPage(facts: Facts): Page {
   const seasons = [...facts.ledger.varieties.values()].flat();
   const [times, rooms] = [timesHere(facts), roomsHere(facts)];
-  const tables = [varietiesTable(facts), ripenTable(times)];
+  const { trials } = facts.ledger;
+  const tables = [varietiesTable(facts), ripenTable(times), estimatesTable(trials), valuesTable(trials)];
   return {
     ...FRAME,
     path: 'variety/',
@@ -35,6 +45,7 @@ function listPage(facts: Facts): Page {
     figures: [
       ...times.flatMap(({ days, varieties }) => [days, ...varieties.flatMap(({ needs, spare }) => [needs, spare])]),
       ...rooms.map(({ each }) => each),
+      ...trials.flatMap(figuresOf),
     ],
     listed: true,
   };

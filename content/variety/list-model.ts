@@ -5,6 +5,8 @@ import { cropNames } from '../../src/garden/crop-name.ts';
 import { cropsOf } from '../../src/garden/crops-of.ts';
 import type { Variety } from '../../src/garden/garden.ts';
 import type { VarietySeason } from '../../src/ledger/variety-season.ts';
+import { type Answer, answersOf } from './answer.ts';
+import { pathOf } from './paths.ts';
 import type { RipensHere, TimeHere, Verdict } from './ripen-here.ts';
 import type { RoomHere } from './room-here.ts';
 
@@ -16,6 +18,10 @@ export interface ListModel {
   /** What stands in the last season, by crop; empty when no variety of it is known. */
   readonly growing: readonly { readonly crop: string; readonly varieties: number }[];
   readonly varieties: number;
+  /** Which variety, crop by crop. */
+  readonly answers: readonly Answer[];
+  /** An answer says more than that nothing is harvested. */
+  readonly answered: boolean;
   readonly crops: readonly CropRows[];
   /** Varieties of that season, those whose days are known, and those with time enough to ripen. */
   readonly grown_now: number;
@@ -51,15 +57,10 @@ export interface ListRow {
   readonly last: { readonly label: string; readonly fruits: Figure; readonly mass: Figure } | null;
 }
 
-/** The page of a variety, below the site. Ids are unique whatever their case. */
-export const pathOf = ({ id }: Variety): string => `variety/${id.toLowerCase()}/`;
-
 /** All varieties, by crop, in the alphabet's order. */
-export function listModel(
-  { garden, ledger, reference }: Facts,
-  times: readonly TimeHere[],
-  rooms: readonly RoomHere[],
-): ListModel {
+export function listModel(facts: Facts, times: readonly TimeHere[], rooms: readonly RoomHere[]): ListModel {
+  const { garden, ledger, reference } = facts;
+  const answers = answersOf(facts);
   const latest = ledger.yields.filter((one) => one.season.plantings.length > 0).at(-1);
   const season = latest?.season ?? null;
   const isGrownNow = ({ id }: Variety): boolean => ledger.varieties.get(id)?.at(-1)?.slug === season?.slug;
@@ -74,6 +75,8 @@ export function listModel(
     .flatMap(({ id }) => times.flatMap(({ varieties }) => varieties.filter((one) => one.id === id)))
     .filter(({ verdict }) => verdict !== 'unknown');
   return {
+    answers,
+    answered: answers.some(({ state }) => state !== 'none'),
     grown_now: grown_now.length,
     judged: judged.length,
     enough: judged.filter(({ verdict }) => verdict === 'enough').length,

@@ -6,6 +6,7 @@ import type { Variety } from '../../src/garden/garden.ts';
 import { sharedKind } from '../../src/garden/shared-kind.ts';
 import { type Measure, unitOf } from '../../src/ledger/measure.ts';
 import type { VarietySeason } from '../../src/ledger/variety-season.ts';
+import { type OwnStanding, ownStanding } from './own-standing.ts';
 import { type WordCounts, wordsOf } from './words.ts';
 
 export interface VarietyModel {
@@ -34,6 +35,7 @@ export interface VarietyModel {
   /** Which words anybody ever said. */
   readonly said: { readonly sweet: boolean; readonly liked: boolean; readonly size: boolean };
   readonly chart: string | null;
+  readonly own: OwnStanding | null;
 }
 
 export interface SeasonRow {
@@ -55,11 +57,12 @@ export interface SeasonRow {
 
 /** Everything the page of one variety reads. */
 export function varietyModel(
-  { garden }: Facts,
+  facts: Facts,
   variety: Variety,
   seasons: readonly VarietySeason[],
   chart: string | null,
 ): VarietyModel {
+  const { garden } = facts;
   const planted = seasons.map(rowOf).reverse();
   const rows = planted.filter(({ fruits }) => fruits.value !== null);
   const words = wordsOf([...seasons].reverse());
@@ -90,6 +93,7 @@ export function varietyModel(
     mass_told: rows.some(({ mass }) => mass.value !== null),
     weighed: rows.some(({ heaviest }) => heaviest.value !== null),
     chart,
+    own: ownStanding(facts, variety),
   };
 }
 

@@ -1,10 +1,10 @@
 import { HEAT_METHODS, type HeatMethod } from '../../src/agronomy/degree-days.ts';
 import type { Facts } from '../../src/book/chapter.ts';
+import { phraseOf, type StandingPhrase } from '../../src/book/standing-phrase.ts';
 import type { Day } from '../../src/day.ts';
 import type { Figure } from '../../src/figure.ts';
 import type { HeatSettings, Thresholds } from '../../src/garden/weather-settings.ts';
 import type { Gap } from '../../src/ledger/weather/gaps.ts';
-import type { Standing } from '../../src/ledger/weather/long-record.ts';
 import { WEATHER_MEASURES, type WeatherMeasure } from '../../src/ledger/weather/measure.ts';
 import type { SeasonMeasure, SeasonWeather } from '../../src/ledger/weather/season-weather.ts';
 import type { Spell } from '../../src/ledger/weather/spells.ts';
@@ -49,14 +49,6 @@ export interface GapGroup {
   readonly stretches: readonly Gap[];
   /** Stretches not listed. */
   readonly more: number;
-}
-
-/** A place told from the nearer end. */
-export interface StandingPhrase {
-  readonly end: 'top' | 'bottom' | 'middle';
-  readonly place: number;
-  readonly of: number;
-  readonly tied: 'yes' | 'no';
 }
 
 export interface MeasureRow {
@@ -154,16 +146,6 @@ const measureRow = (measure: WeatherMeasure, { figure, standing }: SeasonMeasure
   lowest: standing?.lowest ?? null,
   highest: standing?.highest ?? null,
 });
-
-function phraseOf(standing: Standing | null): StandingPhrase | null {
-  if (!standing) return null;
-  const { from_top: top, from_bottom: bottom } = standing;
-  const tied = top.tied > 0 ? 'yes' : 'no';
-  if (top.place === bottom.place && top.tied === 0) return { end: 'middle', place: top.place, of: top.of, tied };
-  return top.place <= bottom.place
-    ? { end: 'top', place: top.place, of: top.of, tied }
-    : { end: 'bottom', place: bottom.place, of: bottom.of, tied };
-}
 
 const longestOf = (spells: readonly Spell[]): Spell | null =>
   spells.reduce<Spell | null>((longest, spell) => (longest && longest.days >= spell.days ? longest : spell), null);

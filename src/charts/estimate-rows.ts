@@ -1,7 +1,8 @@
 import type { TopLevelSpec } from 'vega-lite';
 import type { FigureUnit } from '../figure.ts';
 import type { Format } from '../format.ts';
-import { COLUMN_PX, GREY, INK, RIND, STRAW, theme } from './theme.ts';
+import { mostNameLines, NAME_LINE_PX, rowNames } from './row-names.ts';
+import { COLUMN_PX, GREY, RIND, STRAW, theme } from './theme.ts';
 import { scaleFromZero } from './value-axis.ts';
 
 /** One row: its single values, and its estimate with a range where there is one. */
@@ -28,11 +29,10 @@ export interface EstimateRows {
 
 const ROW_PX = 38;
 const LABEL_PX = 132;
-/** Longest line of a name at the caption's size in the label's width. */
-const LABEL_LETTERS = 20;
 const COUNT_PX = 46;
-const LINE_PX = 14;
 const ROW_GAP_PX = 10;
+/** Names, rings and ranges stand above the middle of their row, single values below. */
+const LIFT_PX = 3;
 
 /** Rows of estimates with ranges, single values as open marks beneath, on one axis from zero. */
 export function estimateRows({ rows, unit, axisTitle, strip, largest }: EstimateRows, format: Format): TopLevelSpec {
@@ -55,9 +55,7 @@ export function estimateRows({ rows, unit, axisTitle, strip, largest }: Estimate
   const stripRow = estimates.find(({ name }) => name === strip);
   return {
     width: COLUMN_PX - LABEL_PX - COUNT_PX,
-    height:
-      Math.max(ROW_PX, LINE_PX * Math.max(0, ...nameLayers(names).map(({ lines }) => lines)) + ROW_GAP_PX) *
-      rows.length,
+    height: Math.max(ROW_PX, NAME_LINE_PX * mostNameLines(names) + ROW_GAP_PX) * rows.length,
     padding: { left: 0, right: 0, top: 2, bottom: 8 },
     autosize: 'pad',
     config: theme,
@@ -80,13 +78,13 @@ export function estimateRows({ rows, unit, axisTitle, strip, largest }: Estimate
           filled: false,
           color: GREY,
           strokeWidth: 1,
-          yOffset: estimates.length > 0 ? 9 : -3,
+          yOffset: estimates.length > 0 ? 9 : -LIFT_PX,
         },
         encoding: { x: x('value'), y },
       },
       {
         data: { values: estimates },
-        mark: { type: 'rule' as const, color: RIND, strokeWidth: 2.6, yOffset: -3, y2Offset: -3 },
+        mark: { type: 'rule' as const, color: RIND, strokeWidth: 2.6, yOffset: -LIFT_PX, y2Offset: -LIFT_PX },
         encoding: { x: x('low'), x2: { field: 'high' }, y },
       },
       {
@@ -100,23 +98,11 @@ export function estimateRows({ rows, unit, axisTitle, strip, largest }: Estimate
           stroke: RIND,
           strokeWidth: 2.2,
           opacity: 1,
-          yOffset: -3,
+          yOffset: -LIFT_PX,
         },
         encoding: { x: x('value'), y },
       },
-      ...nameLayers(names).map(({ lines, values: named }) => ({
-        data: { values: named },
-        mark: {
-          type: 'text' as const,
-          align: 'right' as const,
-          color: INK,
-          x: -10,
-          yOffset: -3 - ((lines - 1) * LINE_PX) / 2,
-          lineBreak: '\n',
-          lineHeight: LINE_PX,
-        },
-        encoding: { y, text: { field: 'text' } },
-      })),
+      ...rowNames(names, y, LIFT_PX),
       {
         data: { values: rows.map(({ name, count }) => ({ name, count })) },
         mark: {
@@ -124,26 +110,10 @@ export function estimateRows({ rows, unit, axisTitle, strip, largest }: Estimate
           align: 'left' as const,
           color: GREY,
           x: COLUMN_PX - LABEL_PX - COUNT_PX + 10,
-          yOffset: -3,
+          yOffset: -LIFT_PX,
         },
         encoding: { y, text: { field: 'count' } },
       },
     ],
   } as TopLevelSpec;
-}
-
-/** Names by how many lines they take: each number of lines is centred on its row in its own way. */
-function nameLayers(names: readonly string[]): { lines: number; values: { name: string; text: string }[] }[] {
-  const texts = names.map((name) => ({ name, text: folded(name) }));
-  const count = (text: string): number => text.split('\n').length;
-  const counts = [...new Set(texts.map(({ text }) => count(text)))].sort();
-  return counts.map((lines) => ({ lines, values: texts.filter(({ text }) => count(text) === lines) }));
-}
-
-/** A name in lines short enough for the label's width: text widths are only estimated when a chart is drawn. */
-function folded(name: string): string {
-  return name.split(' ').reduce((lines, word) => {
-    const last = lines.slice(lines.lastIndexOf('\n') + 1);
-    return `${lines}${lines === '' ? '' : last.length + word.length < LABEL_LETTERS ? ' ' : '\n'}${word}`;
-  }, '');
 }

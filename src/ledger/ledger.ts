@@ -7,6 +7,7 @@ import { type SeasonMaturity, seasonMaturities } from './maturity/season-maturit
 import { type CropRain, cropRains } from './rain-sugar/crop-rain.ts';
 import { type CropRipeness, cropRipenesses } from './ripeness/crop-ripeness.ts';
 import { type SeasonYield, seasonYield } from './season-yield.ts';
+import { type CropTrial, cropTrials } from './trial/crop-trial.ts';
 import { type VarietySeason, varietySeasons } from './variety-season.ts';
 import { type GroundFacts, NO_GROUND_FACTS, type WaterLedger, waterLedger } from './water/water-ledger.ts';
 import { type SeasonWeather, seasonWeather } from './weather/season-weather.ts';
@@ -21,6 +22,8 @@ export interface Ledger {
   readonly yields: readonly SeasonYield[];
   /** By variety id: every season it was planted in, the first first. */
   readonly varieties: ReadonlyMap<string, readonly VarietySeason[]>;
+  /** By crop, in the order of their ids; over all seasons. */
+  readonly trials: readonly CropTrial[];
   /** By season, the first first. */
   readonly maturity: readonly SeasonMaturity[];
   /** By crop, in the order of their ids; over all seasons. */
@@ -46,12 +49,14 @@ export function openLedger(
 ): Ledger {
   const bases = createBases();
   const ripeness = cropRipenesses(garden, bases);
+  const trials = cropTrials(garden, bases, kept);
   const years = cropsOf(garden.varieties).map((crop) => cropYear(garden, today, crop));
   if (today === null) {
     return {
       bases,
       yields: [],
       varieties: new Map(),
+      trials,
       maturity: [],
       rain: [],
       ripeness,
@@ -70,6 +75,7 @@ export function openLedger(
   return {
     bases,
     yields,
+    trials,
     maturity: seasonMaturities(garden, today, bases, kept),
     rain: cropRains(garden, bases, kept),
     ripeness,

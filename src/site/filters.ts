@@ -22,6 +22,7 @@ export function createFilters(format: Format, messages: Messages): Filters {
     range: (figure: Figure) => (figure.interval ? format.range(figure.interval, figure.unit) : ''),
     between: (interval: Interval, unit: FigureUnit) => format.range(interval, unit),
     difference: (figure: Figure) => (figure.value === null ? '' : format.difference(figure.value, figure.unit)),
+    apart: (value: number, unit: FigureUnit) => format.difference(value, unit),
     signed_range: (figure: Figure) => (figure.interval ? signedRange(format, figure.interval, figure.unit) : ''),
     value: (value: number, unit: FigureUnit) => format.digits(value, unit),
     setting: (value: number, unit: FigureUnit) => format.setting(value, unit),

@@ -59,7 +59,8 @@ function seasonMaturity({ garden, today, bases, heats, kept }: Desk, season: Sea
   };
 }
 
-function cropHeat({ about }: Garden, { heat }: Crop): HeatSettings {
+/** The base and cap of the crop where its file has them, else the garden’s. */
+export function cropHeat({ about }: Garden, { heat }: Crop): HeatSettings {
   const own = heatSettingsOf(about);
   return heat ? { method: own.method, base_c: heat.base_c, cap_c: heat.cap_c } : own;
 }

@@ -1,23 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import {
-  mixtureCdf,
-  mixtureMean,
-  mixtureQuantile,
-  normalCdf,
-} from '../../../src/statistics/preference/normal-mixture.ts';
+import { mixtureCdf, mixtureMean, mixtureQuantile } from '../../../src/statistics/preference/normal-mixture.ts';
 import { NORMAL } from '../../published/preference/normal.ts';
-import { expectDigits, expectPrinted } from '../agreement.ts';
-
-describe('normalCdf', () => {
-  it.each(NORMAL.cdf)('at %d is %s as printed', (z, printed) => {
-    expectPrinted(normalCdf(z), printed);
-    expectDigits(1 - normalCdf(-z), Number(printed), 14);
-  });
-
-  it.each(NORMAL.far_tails)('keeps its digits far out, at %d', (z, tail) => {
-    expectDigits(normalCdf(-z), tail, 12);
-  });
-});
 
 describe('a mixture', () => {
   const two = [
