@@ -3,6 +3,7 @@ import type { Figure } from '../../src/figure.ts';
 import type { Variety } from '../../src/garden/garden.ts';
 import type { Standing } from '../../src/ledger/trial/shortlist.ts';
 import { type Bet, betsOf } from './bet.ts';
+import { mainTraits } from './main-traits.ts';
 import { trialPath } from './paths.ts';
 
 /** What is to be expected of one variety, and how it stands to the others. */
@@ -11,7 +12,7 @@ export interface OwnStanding {
   readonly standing: Standing | null;
   readonly yardstick: string;
   readonly is_yardstick: boolean;
-  /** Traits with an estimate of it, in the order of print. */
+  /** Of the main traits those with an estimate of it. */
   readonly traits: readonly {
     readonly trait: string;
     readonly level: Figure;
@@ -29,7 +30,7 @@ export interface OwnStanding {
 export function ownStanding({ garden, ledger }: Facts, variety: Variety): OwnStanding | null {
   const trial = ledger.trials.find(({ crop }) => crop.id === variety.crop.id);
   if (!trial?.yardstick) return null;
-  const traits = trial.traits.flatMap(({ trait, rows }) => {
+  const traits = mainTraits(trial).flatMap(({ trait, rows }) => {
     const row = rows.find((one) => one.variety.id === variety.id);
     return row && row.level.value !== null
       ? [{ trait: trait.id, level: row.level, difference: row.difference, better: row.better }]

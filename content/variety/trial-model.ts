@@ -10,9 +10,12 @@ import { type Answer, answersOf } from './answer.ts';
 import { type Bet, betsOf } from './bet.ts';
 import { type EntryRow, entryRows } from './entry-rows.ts';
 import { type HeldModel, heldModel } from './held-model.ts';
+import { mainTraits } from './main-traits.ts';
 import { pathOf } from './paths.ts';
 import { type TasteModel, tasteModels } from './taste-model.ts';
 
+/** Traits whose plain means are printed. */
+const PLAINLY = 2;
 /** Bets a report opens with. */
 const MOST_BETS = 4;
 
@@ -99,23 +102,18 @@ interface SummerRow {
   readonly wetness: StandingPhrase | null;
 }
 
-/** In the one table: of twins the first that is known. */
-const COLUMNS: readonly (readonly string[])[] = [
-  ['brix', 'sweet'],
-  ['sound_kg_per_plant', 'ripe_fruits_per_plant'],
-  ['mass_kg', 'size'],
-  ['first_ripe_days'],
-  ['liked'],
-];
-
 /** Null before two varieties can be compared. */
 export function trialModel(facts: Facts, trial: CropTrial, panels: string | null): TrialModel | null {
   const { yardstick } = trial;
   const answer = answersOf(facts).find(({ crop }) => crop === trial.crop.id);
-  const kept = COLUMNS.flatMap((ids) => columnOf(trial, ids) ?? []);
+  const kept = mainTraits(trial);
   if (!yardstick || !answer || kept.length === 0) return null;
   const known = trial.list.filter(({ entry }) => entry.standing !== 'few').length > 0;
   const wished = trial.wishes.filter(({ weight }) => weight > 0).map(({ trait }) => trait);
+  const heaviest = trial.wishes
+    .toSorted((a, b) => b.weight - a.weight)
+    .slice(0, PLAINLY)
+    .map(({ trait }) => trait);
   const compared = trial.traits.filter(({ trait, numbers }) => wished.includes(trait.id) && numbers.cannot === null);
   const summerTraits = compared.filter(({ summers }) => summers.length > 0);
   const standing = (of: Standing): string[] =>
@@ -170,7 +168,7 @@ export function trialModel(facts: Facts, trial: CropTrial, panels: string | null
     })),
     rows: trial.varieties.flatMap((variety) => rowOf(trial, kept, variety.id) ?? []),
     has_sound: trial.sound.some(({ of_ten }) => of_ten.value !== null),
-    against: compared.map((trait) => againstModel(trial, trait)),
+    against: compared.map((trait) => againstModel(trial, trait, heaviest.includes(trait.trait.id))),
     summers: trial.seasons.length > 1 && summerTraits.length > 0 ? summers : [],
     summer_traits: summerTraits.map(({ trait }) => ({ trait: trait.id, unit: trait.unit })),
     has_ranks: summers.some(({ warmth, wetness }) => warmth !== null || wetness !== null),
@@ -179,11 +177,6 @@ export function trialModel(facts: Facts, trial: CropTrial, panels: string | null
     entries: entryRows(facts, trial),
     panels,
   };
-}
-
-function columnOf(trial: CropTrial, ids: readonly string[]): TrialTrait | null {
-  const able = ids.map((id) => trial.traits.find(({ trait, numbers }) => trait.id === id && numbers.cannot === null));
-  return able.find((one) => one !== undefined) ?? null;
 }
 
 function rowOf(trial: CropTrial, columns: readonly TrialTrait[], id: string): TrialRow | null {

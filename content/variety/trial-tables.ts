@@ -1,8 +1,8 @@
 import { type Cell, column, type Table } from '../../src/book/table.ts';
 import type { Figure } from '../../src/figure.ts';
 import type { CropTrial, TrialTrait } from '../../src/ledger/trial/crop-trial.ts';
-import type { PlainDifference } from '../../src/ledger/trial/plain-twin.ts';
 import type { TraitId } from '../../src/ledger/trial/trait.ts';
+import { type PlainInPrint, plainInPrint } from './plain-in-print.ts';
 import { TRAIT_WORDS } from './trait-words.ts';
 
 /** Every estimate of every crop, a row each. */
@@ -50,19 +50,21 @@ function traitRows(trial: CropTrial, { trait, rows, summers }: TrialTrait): Cell
       told(trial, trait.id, variety.id, null, 'difference-from-yardstick', difference),
       told(trial, trait.id, variety.id, null, 'better-than-yardstick', better),
       told(trial, trait.id, variety.id, null, 'among-best-three', best),
-      ...(plain ? plainRows(trial, trait.id, variety.id, difference.unit, plain) : []),
+      ...(plain ? plainRows(trial, trait.id, variety.id, difference.unit, plainInPrint(trait, plain)) : []),
     ]),
     ...summers.map(({ season, share }) => told(trial, trait.id, null, season.slug, 'season-share', share)),
   ];
 }
 
-function plainRows(trial: CropTrial, trait: TraitId, variety: string, unit: string, plain: PlainDifference): Cell[][] {
+/** What a pencil tells: where it tells nothing there is no row. */
+function plainRows(trial: CropTrial, trait: TraitId, variety: string, unit: string, plain: PlainInPrint): Cell[][] {
   const row = (what: string, value: number | null, ends: { low: number; high: number } | null = null): Cell[] =>
     bare(trial, trait, variety, null, what, unit, value, ends);
+  const known = (what: string, value: number | null): Cell[][] => (value === null ? [] : [row(what, value)]);
   return [
     row('plain-difference', plain.value),
-    row('plain-standard-error', plain.sed),
-    row('plain-standard-error-over-seasons', plain.over_seasons_se),
+    ...known('plain-standard-error', plain.sed),
+    ...known('plain-standard-error-over-seasons', plain.over_seasons_se),
     ...(plain.without_mound ? [row('plain-without-one-mound', null, plain.without_mound)] : []),
     ...(plain.without_season ? [row('plain-without-one-season', null, plain.without_season)] : []),
     ...plain.seasons.map(({ season, difference }) =>
