@@ -31,8 +31,13 @@ export interface JudgedList {
   readonly regret: Regret | null;
 }
 
-/** A simulated garden's list, from its values to what is printed of them, beside the truth. */
-export function judgedList(plan: VarietyPlan & { readonly weights: Weights }, seed: number, draws: number): JudgedList {
+/** A simulated garden's list, from its values to what is printed of them, beside the truth; seasons left out if asked. */
+export function judgedList(
+  plan: VarietyPlan & { readonly weights: Weights },
+  seed: number,
+  draws: number,
+  leaving_out = true,
+): JudgedList {
   const garden = simulatedVarietyValues(plan, seed);
   const { values, varieties } = garden;
   const yardstick = varieties[0] ?? '';
@@ -50,7 +55,7 @@ export function judgedList(plan: VarietyPlan & { readonly weights: Weights }, se
           : [],
       ),
     ),
-    held_out: plan.traits.flatMap((trait) =>
+    held_out: (leaving_out ? plan.traits : []).flatMap((trait) =>
       heldOut(trait, values, varieties, yardstick).map((told) => rangeOf(told.variety, told.said.interval, told.came)),
     ),
     goes: list.filter(({ standing }) => standing === 'goes').map(({ variety }) => ({ wrongly: above(variety) > 0 })),

@@ -26,9 +26,8 @@ const DRAWS = 1000;
 const SEED = 7001;
 
 /**
- * Each season left out whole, and told from the others: of every variety with enough values elsewhere
- * that were joined to the yardstick there. The furthest from
- * what was said first, so misses before hits.
+ * Each season left out whole, and told from the others: of every variety with enough values there that was joined to the
+ * yardstick. The furthest from what was said first, so misses before hits.
  */
 export function heldOut(
   id: TraitId,

@@ -50,7 +50,7 @@ function seasonsOf(id: TraitId, values: readonly TraitValue[]): ReadonlyMap<stri
   return new Map(
     [...new Set(own.map(({ variety }) => variety))].map((variety) => [
       variety,
-      [...new Set(own.filter((one) => one.variety === variety).map(({ season }) => season))],
+      [...new Set(own.filter((one) => one.variety === variety).map(({ season }) => season))].sort(),
     ]),
   );
 }
