@@ -29,16 +29,18 @@ interface AgainstRow {
 export const againstChartId = ({ crop }: CropTrial, { trait }: TrialTrait): string =>
   `variety-${crop.id.toLowerCase()}-${trait.id.replaceAll('_', '-')}-against`;
 
-/** Varieties in the alphabet's order, the yardstick left out. */
-export function againstModel(trial: CropTrial, one: TrialTrait, plainly: boolean): AgainstModel {
+/** Varieties in the alphabet's order, the yardstick left out. Null where none can be held against it, or neither drawn nor tabled. */
+export function againstModel(trial: CropTrial, one: TrialTrait, plainly: boolean): AgainstModel | null {
   const { trait, numbers, rows } = one;
   const others = rows.filter(({ numbers: own }) => own.apart !== 'yardstick');
   if (others.every(({ numbers: own }) => own.difference === null && own.plain === null)) return null;
+  const is_ratio = trait.scale === 'ratio';
+  if (is_ratio && !plainly) return null;
   return {
     trait: trait.id,
-    unit: trait.scale === 'ratio' ? 'times' : trait.unit,
+    unit: is_ratio ? 'times' : trait.unit,
     of: trait.of,
-    chart: trait.scale === 'ratio' ? null : againstChartId(trial, one),
+    chart: is_ratio ? null : againstChartId(trial, one),
     comparisons: numbers.comparisons,
     plainly,
     rows: others.map(({ variety, difference, better, numbers: { plain } }) => ({

@@ -168,7 +168,7 @@ export function trialModel(facts: Facts, trial: CropTrial, panels: string | null
     })),
     rows: trial.varieties.flatMap((variety) => rowOf(trial, kept, variety.id) ?? []),
     has_sound: trial.sound.some(({ of_ten }) => of_ten.value !== null),
-    against: compared.map((trait) => againstModel(trial, trait, heaviest.includes(trait.trait.id))),
+    against: compared.flatMap((trait) => againstModel(trial, trait, heaviest.includes(trait.trait.id)) ?? []),
     summers: trial.seasons.length > 1 && summerTraits.length > 0 ? summers : [],
     summer_traits: summerTraits.map(({ trait }) => ({ trait: trait.id, unit: trait.unit })),
     has_ranks: summers.some(({ warmth, wetness }) => warmth !== null || wetness !== null),
