@@ -12,6 +12,8 @@ export interface AgainstModel {
   readonly comparisons: number;
   /** Its plain means are printed: of the two wishes that weigh most. */
   readonly plainly: boolean;
+  /** To be spanned by a row without a difference. */
+  readonly rest_columns: number;
   readonly rows: readonly AgainstRow[];
   /** Of the plain means: a standard error that reaches another summer, where a variety shared two seasons and more. */
   readonly over_seasons: boolean;
@@ -36,6 +38,7 @@ export function againstModel(trial: CropTrial, one: TrialTrait, plainly: boolean
   if (others.every(({ numbers: own }) => own.difference === null && own.plain === null)) return null;
   const is_ratio = trait.scale === 'ratio';
   if (is_ratio && !plainly) return null;
+  const over_seasons = others.some(({ numbers: { plain } }) => (plain?.over_seasons_se ?? null) !== null);
   return {
     trait: trait.id,
     unit: is_ratio ? 'times' : trait.unit,
@@ -43,6 +46,7 @@ export function againstModel(trial: CropTrial, one: TrialTrait, plainly: boolean
     chart: is_ratio ? null : againstChartId(trial, one),
     comparisons: numbers.comparisons,
     plainly,
+    rest_columns: 3 + Number(over_seasons) + Number(trial.seasons.length > 1),
     rows: others.map(({ variety, difference, better, numbers: { plain } }) => ({
       name: variety.name,
       difference,
@@ -50,6 +54,6 @@ export function againstModel(trial: CropTrial, one: TrialTrait, plainly: boolean
       plain: plain && plainInPrint(trait, plain),
       shared: plain?.seasons.length ?? 0,
     })),
-    over_seasons: others.some(({ numbers: { plain } }) => (plain?.over_seasons_se ?? null) !== null),
+    over_seasons,
   };
 }

@@ -2,6 +2,8 @@ import type { Facts } from '../../src/book/chapter.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import type { CropTrial } from '../../src/ledger/trial/crop-trial.ts';
 import { MANY } from '../../src/ledger/trial/trait-numbers.ts';
+import { WEIGHT_TRAITS } from '../../src/ledger/trial/weight.ts';
+import { WEIGHT_KEYS } from '../../src/records/weights.ts';
 import { type Bet, betsOf } from './bet.ts';
 import { trialPath } from './paths.ts';
 
@@ -23,6 +25,8 @@ export interface Answer {
   readonly choice: number;
   readonly only: string | null;
   readonly yardstick: string | null;
+  /** Others could be compared, but too little is told of the yardstick. */
+  readonly yardstick_untold: boolean;
   readonly bets: readonly Bet[];
   /** Those the finding does not say already. */
   readonly more_bets: readonly Bet[];
@@ -65,6 +69,7 @@ function answerOf(garden: Facts['garden'], trial: CropTrial): Answer {
     choice: known.length,
     only: trial.varieties.find(({ id }) => harvested.has(id))?.name ?? null,
     yardstick: trial.yardstick?.variety.name ?? null,
+    yardstick_untold: state === 'few' && isYardstickUntold(trial),
     bets,
     more_bets: state === 'bets' ? bets.slice(1) : bets,
     seasons: trial.seasons.length,
@@ -75,6 +80,19 @@ function answerOf(garden: Facts['garden'], trial: CropTrial): Answer {
 
 /** Two varieties of it at least have an estimate. */
 export const isCompared = ({ traits }: CropTrial): boolean => traits.some(({ numbers }) => numbers.cannot === null);
+
+/** In a wished trait that others are estimated by. */
+function isYardstickUntold({ weights, traits }: CropTrial): boolean {
+  const wished: readonly string[] = WEIGHT_KEYS.filter((key) => (weights[key] ?? 0) > 0).flatMap(
+    (key) => WEIGHT_TRAITS[key],
+  );
+  return traits.some(
+    ({ trait, numbers, rows }) =>
+      wished.includes(trait.id) &&
+      numbers.cannot === null &&
+      rows.every(({ numbers: own }) => own.apart !== 'yardstick' || own.without !== null),
+  );
+}
 
 /** The boldest bet of each wished trait, in the order of the wishes. */
 function oneATrait(trial: CropTrial): Bet[] {

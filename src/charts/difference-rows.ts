@@ -1,7 +1,7 @@
 import type { TopLevelSpec } from 'vega-lite';
 import type { FigureUnit } from '../figure.ts';
 import type { Format } from '../format.ts';
-import { rowNames } from './row-names.ts';
+import { mostNameLines, NAME_LINE_PX, rowNames } from './row-names.ts';
 import { COLUMN_PX, GREY, INK, RIND, STRAW, theme } from './theme.ts';
 import { scaleAround } from './value-axis.ts';
 
@@ -24,6 +24,7 @@ export interface DifferenceRows {
 }
 
 const ROW_PX = 26;
+const ROW_GAP_PX = 6;
 const LABEL_PX = 132;
 const WORDS_PX = 58;
 const TICKS = 6;
@@ -51,7 +52,7 @@ export function differenceRows({ rows, unit, axisTitle, against }: DifferenceRow
   });
   return {
     width,
-    height: ROW_PX * rows.length,
+    height: Math.max(ROW_PX, NAME_LINE_PX * mostNameLines(rows.map(({ name }) => name)) + ROW_GAP_PX) * rows.length,
     padding: { left: 0, right: 0, top: 2, bottom: 8 },
     autosize: 'pad',
     config: theme,

@@ -1,7 +1,7 @@
 import type { TopLevelSpec } from 'vega-lite';
 import type { FigureUnit } from '../figure.ts';
 import type { Format } from '../format.ts';
-import { rowNames } from './row-names.ts';
+import { mostNameLines, NAME_LINE_PX, rowNames } from './row-names.ts';
 import { COLUMN_PX, GREY, INK, RIND, theme } from './theme.ts';
 import { scaleAround } from './value-axis.ts';
 
@@ -26,6 +26,7 @@ export interface SeasonPanels {
 }
 
 const ROW_PX = 24;
+const ROW_GAP_PX = 4;
 const LABEL_PX = 132;
 const GAP_PX = 16;
 const TICKS = 3;
@@ -52,7 +53,7 @@ export function seasonPanels({ names, seasons, cells, unit, axisTitle }: SeasonP
     });
     return {
       width,
-      height: ROW_PX * names.length,
+      height: Math.max(ROW_PX, NAME_LINE_PX * mostNameLines(names) + ROW_GAP_PX) * names.length,
       layer: [
         {
           data: { values: [{ text: season }] },

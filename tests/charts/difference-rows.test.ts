@@ -31,7 +31,8 @@ const drawn = (spec: DifferenceRows, format = metric): Promise<string> =>
 
 /** 461 px of the column, less 132 for names and 58 for words. */
 const WIDTH_PX = 271;
-const ROW_PX = 26;
+/** Two lines of 14 px and a gap: one of the names is folded. */
+const ROW_PX = 34;
 
 interface Mark {
   readonly x: number;
@@ -108,7 +109,7 @@ test('rows stand in the order given, not the alphabet’s, each with its words b
   expect(rings(svg).map(({ y }) => y)).toEqual(middles.slice(0, 2));
   const words = ['5 in 20', '17 in 20', 'too few'].map(height);
   // All set on one line below their middle.
-  expect(words.map((y, row) => y - (middles[row] ?? 0))).toEqual(Array(3).fill((words[0] ?? 0) - 13));
+  expect(words.map((y, row) => y - (middles[row] ?? 0))).toEqual(Array(3).fill((words[0] ?? 0) - ROW_PX / 2));
   const names = ['Amber Hill', 'Zinnia'].map(height);
   expect((names[1] ?? 0) - (names[0] ?? 0)).toBe(ROW_PX);
 });

@@ -33,7 +33,8 @@ const drawn = (spec: SeasonPanels, format = metric): Promise<string> =>
 
 /** 461 px of the column, less 132 for names and 16 between two panels. */
 const WIDTH_PX = 156;
-const ROW_PX = 24;
+/** Two lines of 14 px and a gap: one of the names is folded. */
+const ROW_PX = 32;
 const at = (kg: number): number => (WIDTH_PX * (kg - 2)) / 6;
 
 /** What is drawn in each panel, from left to right. */

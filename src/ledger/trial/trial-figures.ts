@@ -116,8 +116,8 @@ export const summerFigure = (
 
 /** The chances behind a variety’s place on the list. */
 export function listFigures(desk: FigureDesk, entry: ListEntry): Pick<VarietyFigures, 'better' | 'best'> {
-  const why = entry.standing === 'few' ? 'few-told' : 'yardstick';
-  const told = (name: string, share: number | null): Figure =>
+  const known = entry.standing !== 'few';
+  const told = (name: string, share: number | null, why: string): Figure =>
     figureOf(desk, `${entry.variety}.${name}`, {
       value: share === null ? null : twentieths(share, entry.seasons),
       unit: 'of_twenty',
@@ -126,7 +126,10 @@ export function listFigures(desk: FigureDesk, entry: ListEntry): Pick<VarietyFig
       method: 'variety-list',
       without: because(why),
     });
-  return { better: told('better_of_twenty', entry.better), best: told('best_three_of_twenty', entry.best) };
+  return {
+    better: told('better_of_twenty', entry.better, known ? 'yardstick' : 'few-told'),
+    best: told('best_three_of_twenty', entry.best, known ? 'few-varieties' : 'few-told'),
+  };
 }
 
 /** Twentieths that a fruit of the variety is liked better (or is sweeter) than one of the yardstick. */

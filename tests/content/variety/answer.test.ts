@@ -225,3 +225,16 @@ test('of one season nothing is said surer than 16 in 20, of two than 18', () => 
   expect(boldest({ 2024: apart, 2025: apart })).toBe(18);
   expect(garden({ 2024: apart, 2025: apart })[0]).toMatchObject({ seasons: 2, this_summer: null });
 });
+
+test('a marked yardstick of which too little is told is named as what is lacking', async () => {
+  const texts = triedGarden({
+    crops: { kite: ['kelp', 'kohl', 'knoll'] },
+    of: { kelp: ', yardstick: yes' },
+    seasons: { 2025: [...mounds('kelp', [3]), ...mounds('kohl', [4, 5, 6]), ...mounds('knoll', [1, 2, 3])] },
+  });
+  const [answer] = answersOf(bookOfTexts(texts).facts);
+  expect(answer).toMatchObject({ state: 'few', yardstick: 'Kelp', yardstick_untold: true });
+  const { findings } = readPage(String((await siteOfTexts(texts)).get('variety/index.html')));
+  expect(findings).toEqual(['Too little is told of Kelp, our yardstick, to hold other kites against it.']);
+  expect(of('cone').yardstick_untold).toBe(false);
+});
