@@ -3,9 +3,13 @@ import type { Page } from '../../src/book/page.ts';
 import { type RecordLevel, recordLevel } from '../../src/book/record-level.ts';
 import type { Figure } from '../../src/figure.ts';
 import type { CropRipeness } from '../../src/ledger/ripeness/crop-ripeness.ts';
+import type { SignWorth } from '../../src/ledger/ripeness/sign-worth.ts';
 import { SIGN_KEYS } from '../../src/records/sign.ts';
+import { aheadOf } from './ahead.ts';
 import { type CropModel, cropModel } from './crop-model.ts';
-import { signsTable } from './tables.ts';
+import { observersModel } from './observers.ts';
+import { replayPage } from './replay.ts';
+import { claimsTable, looksTable, scoresTable, signsTable, worthTable } from './tables.ts';
 
 /** Is it ripe? The outside signs, held against what the knife found in this garden, and a pocket card for each crop. */
 export const ripe: QuestionChapter = {
@@ -14,7 +18,15 @@ export const ripe: QuestionChapter = {
   write(facts) {
     const { ripeness } = facts.ledger;
     const crops = ripeness.map((found) => cropModel(facts, found)).sort(saysMore);
-    const table = signsTable(ripeness);
+    const isHome = facts.garden.about.edition === 'home';
+    const tables = [
+      signsTable(ripeness),
+      worthTable(ripeness),
+      ...(isHome ? [] : [looksTable(ripeness), claimsTable(ripeness), scoresTable(ripeness)]),
+    ];
+    const observers = observersModel(facts);
+    const replay = replayPage(facts);
+    const ahead = aheadOf(facts);
     return [
       {
         ...FRAME,
@@ -23,13 +35,20 @@ export const ripe: QuestionChapter = {
         title: TITLE,
         finding: 'ripe/finding.njk',
         level: levelOf(ripeness),
-        model: { crops },
-        tables: table.rows.length > 0 ? [table] : [],
-        figures: ripeness.flatMap(figuresOf),
+        model: { crops, ahead: ahead.model },
+        charts: ahead.charts,
+        tables: [...tables, ...ahead.tables].filter(({ rows }) => rows.length > 0),
+        figures: [
+          ...ripeness.flatMap((crop) => [...figuresOf(crop), ...(isHome ? homeFigures(crop) : fullFigures(crop))]),
+          ...ahead.figures,
+        ],
         cautions: ['wasps', 'stings', 'knife', 'cut-fruit', 'bitter-fruit', 'bitter-seed'],
         listed: true,
       },
       ...crops.map(cardPage),
+      ...ahead.pages,
+      ...(replay ? [replay] : []),
+      ...(observers ? [observersPage(observers)] : []),
     ];
   },
 };
@@ -55,6 +74,25 @@ const cardPage = (crop: CropModel): Page => ({
   form: 'card',
 });
 
+/** Handed to each keeper and to nobody else: how well somebody calls is theirs, so it is printed and never published. */
+const observersPage = (model: object): Page => ({
+  ...FRAME,
+  path: 'sheets/observers/',
+  template: 'ripe/observers.njk',
+  title: OBSERVERS.title,
+  finding: null,
+  level: null,
+  model: { ...model, sheet: OBSERVERS },
+  tables: [],
+  figures: [],
+  cautions: [],
+  listed: false,
+  form: 'sheet',
+  private: true,
+});
+
+const OBSERVERS = { title: 'How your calls came out', landscape: false };
+
 /** A word of what the knife found, then what was seen from outside before, then enough of both to judge a sign. */
 function levelOf(crops: readonly CropRipeness[]): RecordLevel {
   const judged = crops.flatMap((crop) => crop.judged);
@@ -70,4 +108,19 @@ const figuresOf = ({ base, days, signs, ticks }: CropRipeness): Figure[] => [
   ...(days ? [days.ripe, days.unripe] : []),
   ...signs.flatMap((one) => [one.ripe, one.unripe]),
   ticks.ripe,
+];
+
+const worthsOf = ({ days, signs }: CropRipeness): readonly SignWorth[] => [
+  ...(days?.worth ?? []),
+  ...signs.flatMap(({ worth }) => worth),
+];
+
+/** A home book says the best sign in a sentence, and no more. */
+const homeFigures = (crop: CropRipeness): Figure[] =>
+  worthsOf(crop).flatMap(({ question, ratio }) => (question === 'ripe-yet' ? [ratio] : []));
+
+const fullFigures = (crop: CropRipeness): Figure[] => [
+  ...worthsOf(crop).map(({ ratio }) => ratio),
+  crop.together.usual.all,
+  crop.together.usual.none,
 ];

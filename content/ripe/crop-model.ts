@@ -7,8 +7,11 @@ import { cropNames } from '../../src/garden/crop-name.ts';
 import { inLanguage } from '../../src/garden/in-language.ts';
 import { type SeasonSpan, seasonSpan } from '../../src/garden/season-span.ts';
 import type { CropRipeness } from '../../src/ledger/ripeness/crop-ripeness.ts';
-import { ENOUGH, type Evidence } from '../../src/ledger/ripeness/evidence.ts';
+import { ENOUGH } from '../../src/ledger/ripeness/enough.ts';
+import type { Evidence } from '../../src/ledger/ripeness/evidence.ts';
 import { LOOK_HOLDS_DAYS } from '../../src/ledger/ripeness/judged-fruit.ts';
+import { type TogetherModel, togetherModel } from './together-model.ts';
+import { type WorthModel, worthModel } from './worth-model.ts';
 
 export interface CropModel {
   readonly names: { readonly one: string; readonly many: string };
@@ -33,7 +36,13 @@ export interface CropModel {
     readonly ripe: Figure;
     readonly seeds: SeedRow | null;
     readonly capped: boolean;
+    /** The most it may claim, of ten. */
+    readonly cap: 8 | 9;
   };
+  readonly worth: WorthModel;
+  readonly together: TogetherModel;
+  /** Lines of the signs told on the vine, in the places the signs put together have. */
+  readonly vine_lines: readonly SignLine[];
   /** Of the seasons with a judged fruit; null before the first. */
   readonly seasons: SeasonSpan | null;
 }
@@ -62,7 +71,18 @@ export function cropModel(facts: Facts, found: CropRipeness): CropModel {
     lines,
     cites: citesOf(facts, found),
     told: lines.some(({ seeds }) => seeds !== null),
-    ticks: { needed: ticks.needed, ripe: ticks.ripe, seeds: seedsOf(ticks.ripe), capped: ticks.is_capped },
+    ticks: {
+      needed: ticks.needed,
+      ripe: ticks.ripe,
+      seeds: seedsOf(ticks.ripe),
+      capped: ticks.is_capped,
+      cap: ticks.cap,
+    },
+    worth: worthModel(facts, found),
+    together: togetherModel(found.together),
+    vine_lines: found.together.signs.flatMap((vine) =>
+      signLines(facts, { ...found, signs: found.signs.filter(({ sign }) => sign === vine) }),
+    ),
     seasons: seasonSpan(seasons),
   };
 }

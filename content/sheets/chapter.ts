@@ -47,7 +47,9 @@ export const sheets: MatterChapter = {
         title: 'Sheets to write on',
         model: {
           sheets: [...all.map(({ sheet, sides }) => ({ ...sheet, sides: sides.length })), { ...tasting, sides: 1 }],
-          papers: questions.filter(({ form }) => form === 'sheet').map(({ path, title }) => ({ path, title })),
+          papers: questions
+            .filter((page) => page.form === 'sheet' && !page.private)
+            .map(({ path, title }) => ({ path, title })),
         },
         listed: true,
       },

@@ -32,4 +32,6 @@ export interface Page {
   readonly events?: readonly CalendarEvent[];
   /** A paper of its own to carry out; absent for a page of the book. */
   readonly form?: 'sheet' | 'card';
+  /** For one person alone: printed, never on the website. Its figures and tables would be, so it has none. */
+  readonly private?: true;
 }

@@ -32,9 +32,23 @@ export function bookOf(
   });
 }
 
-/** The book as files in memory: name below the site, content. The site generator is loaded only now. */
-export async function siteOf(book: Book, draw: Draw, version: string): Promise<Map<string, string | Uint8Array>> {
+/**
+ * The book as files in memory: name below the site, content. The site generator is loaded only now. Pages for one person
+ * alone are among them only where the files go to the printer.
+ */
+export async function siteOf(
+  book: Book,
+  draw: Draw,
+  version: string,
+  goal: 'website' | 'printer' = 'website',
+): Promise<Map<string, string | Uint8Array>> {
   const { buildSite } = await import('../site/build-site.ts');
   const root = packageRoot();
-  return buildSite(book, { layouts: join(root, 'layouts'), content: join(root, 'content'), version, draw });
+  return buildSite(book, {
+    layouts: join(root, 'layouts'),
+    content: join(root, 'content'),
+    version,
+    draw,
+    with_private: goal === 'printer',
+  });
 }

@@ -79,7 +79,7 @@ async function printedBy(
   const { printBook, WHOLE_STYLE } = await import('../print/print-book.ts');
   const { createDraw } = await import('../site/draw.ts');
   const book = bookOf(loaded, garden, today, kept);
-  const site = await siteOf(book, createDraw(kept), version);
+  const site = await siteOf(book, createDraw(kept), version, 'printer');
   const files = new Map([...site, [WHOLE_STYLE, readFileSync(join(packageRoot(), 'layouts', 'whole.css'))]]);
   say(`set      ${book.pages.length} pages, as of ${book.facts.today ?? 'no day yet'}`);
   const papers = new Map<string, Uint8Array>();

@@ -7,6 +7,7 @@ import { id, reference } from './field/id.ts';
 import { quantity } from './field/quantity.ts';
 import { record } from './field/record.ts';
 import { note, text } from './field/text.ts';
+import { lossesSchema } from './losses.ts';
 import { SOILS } from './soil-id.ts';
 import { tankSchema } from './tank.ts';
 import { weightsSchema } from './weights.ts';
@@ -96,6 +97,7 @@ export const gardenSchema = record({
   sugar: sugarSchema.optional(),
   measures: measuresSchema.optional().meta({ title: 'Measures' }),
   weights: weightsSchema.optional().meta({ title: 'What matters to us' }),
+  losses: lossesSchema.optional().meta({ title: 'What a spoilt fruit costs us' }),
   tank: tankSchema.optional().meta({ title: 'Tank' }),
   beds: z.array(bedSchema).optional().meta({ title: 'Beds' }),
   spots: z.array(spotSchema).meta({ title: 'Spots' }),

@@ -21,10 +21,13 @@ export interface SiteSettings {
   readonly content: string;
   readonly version: string;
   readonly draw: Draw;
+  /** For the printer alone: private pages too. Files made so are never published. */
+  readonly with_private?: boolean;
 }
 
 /** Draws and renders the whole book to files in memory: name below the site, content. */
-export async function buildSite(book: Book, settings: SiteSettings): Promise<Map<string, string | Uint8Array>> {
+export async function buildSite(whole: Book, settings: SiteSettings): Promise<Map<string, string | Uint8Array>> {
+  const book = settings.with_private ? whole : { ...whole, pages: whole.pages.filter((page) => !page.private) };
   const messages = messagesFor(book, settings.layouts);
   const templates = createTemplates(
     [settings.layouts, settings.content],

@@ -6,6 +6,7 @@ import { GROUND_FACTS } from './facts/ground.ts';
 import { MULCH_FACTS } from './facts/mulch.ts';
 import { NEXT_FACTS } from './facts/next.ts';
 import { PICKING_FACTS } from './facts/picking.ts';
+import { RIPE_FACTS } from './facts/ripe.ts';
 import { SCOUTING_FACTS } from './facts/scouting.ts';
 import { SEED_FACTS } from './facts/seed.ts';
 import { SOWING_FACTS } from './facts/sowing.ts';
@@ -23,6 +24,7 @@ const CHAPTERS = [
   MULCH_FACTS,
   NEXT_FACTS,
   PICKING_FACTS,
+  RIPE_FACTS,
   SCOUTING_FACTS,
   SEED_FACTS,
   SOWING_FACTS,

@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest';
-import { siteOfFolder } from '../site/built.ts';
+import { siteMadeAnew, siteOfFolder } from '../site/built.ts';
 import { golden } from './golden.ts';
 
-test('the figures of the demo garden are the ones kept here', async () => {
-  const site = await siteOfFolder('data/garden');
+test('the figures of the demo garden are the ones kept here', { timeout: 120_000 }, async () => {
+  const site = await siteMadeAnew('data/garden');
   const made = new Map([['figures.json', String(site.get('data/figures.json'))]]);
   const kept = golden('tests/books/demo', made).get('figures.json') ?? '{}';
   expect(JSON.parse(String(made.get('figures.json')))).toEqual(JSON.parse(kept));

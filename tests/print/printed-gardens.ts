@@ -6,21 +6,23 @@ import type { Garden } from '../../src/garden/garden.ts';
 import { type Printed, printBook, WHOLE_STYLE } from '../../src/print/print-book.ts';
 import { openPrinter } from '../../src/print/printer.ts';
 import { createDraw } from '../../src/site/draw.ts';
+import { keptForTests } from '../site/kept-for-tests.ts';
 
 export interface MadeBook {
   readonly book: Book;
   readonly files: ReadonlyMap<string, string | Uint8Array>;
 }
 
-const draw = createDraw();
 const made = new Map<string, Promise<MadeBook>>();
 
 async function make(folder: string, about: Partial<Garden['about']>): Promise<MadeBook> {
   const loaded = loadGarden(folder);
   if (!loaded.garden) throw new Error(`invalid test garden: ${folder}`);
   const garden = { ...loaded.garden, about: { ...loaded.garden.about, ...about } };
-  const book = bookOf(loaded, garden, null);
-  const site = await siteOf(book, draw, '0.0.0');
+  const kept = keptForTests(folder, JSON.stringify(about));
+  const book = bookOf(loaded, garden, null, kept);
+  const site = await siteOf(book, createDraw(kept), '0.0.0', 'printer');
+  kept.save();
   return { book, files: new Map([...site, [WHOLE_STYLE, readFileSync('layouts/whole.css')]]) };
 }
 

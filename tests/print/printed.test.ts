@@ -28,7 +28,7 @@ const COLUMN_PT = [(16 * 72) / 25.4, (140 * 72) / 25.4] as const;
 const FACES = /^(SourceSans3|SourceSerif4|YoungSerif)/;
 
 const GARDENS = [
-  { folder: 'data/garden', paper: 'A4', edition: 'community', pages: [110, 170] },
+  { folder: 'data/garden', paper: 'A4', edition: 'community', pages: [110, 190] },
   { folder: 'tests/books/gardens/us-letter', paper: 'Letter', edition: 'community', pages: [50, 90] },
   // A home book is a thin one.
   { folder: 'tests/books/gardens/eight-plants', paper: 'A4', edition: 'home', pages: [12, 20] },

@@ -3,9 +3,11 @@ import { loadReference } from '../../src/cli/load-reference.ts';
 import { bookOf } from '../../src/cli/make-book.ts';
 import type { Day } from '../../src/day.ts';
 import { linkGarden } from '../../src/garden/link.ts';
+import { type Kept, NOTHING_KEPT } from '../../src/kept.ts';
 import { readGardenRecords } from '../../src/reading/garden-records.ts';
 import { buildSite } from '../../src/site/build-site.ts';
-import { createDraw } from '../../src/site/draw.ts';
+import { createDraw, type Draw } from '../../src/site/draw.ts';
+import { keptForTests } from './kept-for-tests.ts';
 
 export type Site = ReadonlyMap<string, string | Uint8Array>;
 
@@ -15,16 +17,25 @@ const reference = loadReference('data/reference');
 async function built(
   { garden, problems }: Pick<LoadedGarden, 'garden' | 'problems'>,
   today: Day | null,
+  kept: Kept = NOTHING_KEPT,
+  drawn: Draw = draw,
 ): Promise<Site> {
   const errors = problems.filter(({ severity }) => severity === 'error');
   if (!garden || errors.length > 0) throw new Error(`invalid test garden: ${JSON.stringify(errors)}`);
-  const book = bookOf({ reference }, garden, today);
-  return buildSite(book, { layouts: 'layouts', content: 'content', version: '0.0.0', draw });
+  const book = bookOf({ reference }, garden, today, kept);
+  return buildSite(book, { layouts: 'layouts', content: 'content', version: '0.0.0', draw: drawn });
 }
 
 /** The site of a garden's folder, in memory. */
-export const siteOfFolder = (folder: string, today: Day | null = null): Promise<Site> =>
-  built(loadGarden(folder), today);
+export async function siteOfFolder(folder: string, today: Day | null = null): Promise<Site> {
+  const kept = keptForTests(folder, today ?? '');
+  const site = await built(loadGarden(folder), today, kept, createDraw(kept));
+  kept.save();
+  return site;
+}
+
+/** The same, with nothing taken from what was made before. */
+export const siteMadeAnew = (folder: string): Promise<Site> => built(loadGarden(folder), null);
 
 /** The site of a garden given as texts by path, in memory. */
 export function siteOfTexts(texts: Readonly<Record<string, string>>, today: Day | null = null): Promise<Site> {

@@ -1,14 +1,26 @@
+import type { Day } from '../../day.ts';
 import { type Figure, happened } from '../../figure.ts';
 import { cropsOf } from '../../garden/crops-of.ts';
 import type { Crop, Garden, Season } from '../../garden/garden.ts';
+import type { Kept } from '../../kept.ts';
 import type { CropSignRecord } from '../../records/trait/sign.ts';
 import type { Bases } from '../bases.ts';
-import { type Evidence, evidenceOf, tooFew } from './evidence.ts';
+import { CUT_WAYS, type CutWay, cutWay } from './cut-way.ts';
+import { tooFew } from './enough.ts';
+import { type Evidence, evidenceOf } from './evidence.ts';
 import { type JudgedFruit, judgedFruits } from './judged-fruit.ts';
-import { daysReached, shownBy } from './sign-shown.ts';
+import { daysReached, type Shown, shownBy } from './sign-shown.ts';
+import { RIPE_QUESTIONS, type SignWorth, signWorth } from './sign-worth.ts';
 import { type Ticks, ticksOf } from './ticks.ts';
+import { type CropTogether, cropTogether } from './together.ts';
 
-export interface SignEvidence extends Evidence {
+/** What the cuts say of one sign, and what it is worth in each question. */
+export interface WeighedEvidence extends Evidence {
+  /** In the order of RIPE_QUESTIONS. */
+  readonly worth: readonly SignWorth[];
+}
+
+export interface SignEvidence extends WeighedEvidence {
   readonly sign: CropSignRecord;
   /** Told at picking, not on the vine. */
   readonly at_picking: boolean;
@@ -23,27 +35,39 @@ export interface CropRipeness {
   /** Of ten fruits cut, how many were ripe, whatever they showed. */
   readonly base: Figure;
   /** Days since set at the fewest the sources give; null where the crop's file has none. */
-  readonly days: Evidence | null;
+  readonly days: WeighedEvidence | null;
   /** In the crop file's order. */
   readonly signs: readonly SignEvidence[];
   /** What ticks on the pocket card have meant, parting left out: a fruit that is off the vine needs no card. */
   readonly ticks: Ticks;
+  /** How many of the judged were cut in each way. */
+  readonly ways: Readonly<Record<CutWay, number>>;
+  readonly together: CropTogether;
 }
 
 /** Every crop of the garden's varieties that has signs, in the order of their ids. */
-export const cropRipenesses = ({ varieties, seasons }: Garden, bases: Bases): CropRipeness[] =>
+export const cropRipenesses = (
+  { varieties, seasons }: Garden,
+  today: Day | null,
+  bases: Bases,
+  kept: Kept,
+): CropRipeness[] =>
   cropsOf(varieties)
     .filter(({ signs }) => signs !== null && signs.length > 0)
-    .map((crop) => cropRipeness(crop, seasons, bases));
+    .map((crop) => cropRipeness(crop, seasons, today, bases, kept));
 
-function cropRipeness(crop: Crop, all: readonly Season[], bases: Bases): CropRipeness {
+function cropRipeness(crop: Crop, all: readonly Season[], today: Day | null, bases: Bases, kept: Kept): CropRipeness {
   const judged = judgedFruits(all, crop);
   const stem = `ripe.${crop.id}`;
   const reached = crop.ripe_days && daysReached(crop.ripe_days.set_days_low);
+  const weighed = (shown: Shown, name: string): WeighedEvidence => ({
+    ...evidenceOf(judged, shown, `${stem}.${name}`, bases),
+    worth: RIPE_QUESTIONS.map((question) => signWorth(judged, shown, question, `${stem}.${name}`, bases, kept)),
+  });
   const signs = (crop.signs ?? []).map((sign) => ({
     sign,
     at_picking: sign.shown !== null && sign.shown.parted !== null,
-    ...evidenceOf(judged, shownBy(sign), `${stem}.sign.${sign.id}`, bases),
+    ...weighed(shownBy(sign), `sign.${sign.id}`),
   }));
   const rows = signs.filter(({ sign, at_picking }) => sign.on_card && !at_picking).map(({ sign }) => shownBy(sign));
   return {
@@ -51,9 +75,13 @@ function cropRipeness(crop: Crop, all: readonly Season[], bases: Bases): CropRip
     judged,
     seasons: all.filter((season) => judged.some((one) => one.season === season)),
     base: baseOf(judged, stem, bases),
-    days: reached && evidenceOf(judged, reached, `${stem}.days`, bases),
+    days: reached && weighed(reached, 'days'),
     signs,
     ticks: ticksOf(judged, reached ? [reached, ...rows] : rows, `${stem}.ticks`, bases),
+    ways: Object.fromEntries(
+      CUT_WAYS.map((way) => [way, judged.filter(({ fruit }) => cutWay(fruit) === way).length]),
+    ) as CropRipeness['ways'],
+    together: cropTogether(crop, judged, stem, { garden: { seasons: all }, today, bases, kept }),
   };
 }
 

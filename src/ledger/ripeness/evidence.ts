@@ -1,10 +1,8 @@
-import { because, type Figure, happened } from '../../figure.ts';
+import { type Figure, happened } from '../../figure.ts';
 import type { Bases } from '../bases.ts';
+import { tooFew } from './enough.ts';
 import type { JudgedFruit } from './judged-fruit.ts';
 import type { Shown } from './sign-shown.ts';
-
-/** Fewest fruits looked at and cut, and fewest unripe among them, from which a sign's worth is printed. No source: a judgement. */
-export const ENOUGH = { cuts: 20, unripe: 6 } as const;
 
 /** What the cuts say of one sign. */
 export interface Evidence {
@@ -38,9 +36,3 @@ export function evidenceOf(fruits: readonly JudgedFruit[], shown: Shown, stem: s
   };
   return { ripe: ofTen('ripe_of_ten', true), unripe: ofTen('unripe_of_ten', false) };
 }
-
-/** Too few to say, unless there are ripe ones, cuts and unripe ones enough. */
-export const tooFew = (cuts: number, unripe: number) =>
-  cuts >= ENOUGH.cuts && unripe >= ENOUGH.unripe && cuts > unripe
-    ? null
-    : because('few-cuts', { cuts, unripe, need_cuts: ENOUGH.cuts, need_unripe: ENOUGH.unripe });

@@ -1,6 +1,7 @@
 import { addDays, type Day, daysBetween } from '../../day.ts';
 import type { Crop, Fruit, Planting, Season, Visit } from '../../garden/garden.ts';
 import { SIGN_KEYS, type SignKey } from '../../records/sign.ts';
+import type { StateInside } from '../../statistics/signs/likelihood-ratio.ts';
 import { setDayOf } from '../maturity/set-day.ts';
 
 /** A look counts for a fruit picked at most so many days later: signs move on. A judgement of the makers, no source. */
@@ -13,6 +14,8 @@ export interface JudgedFruit {
   readonly season: Season;
   readonly planting: Planting;
   readonly fruit: Fruit;
+  /** What the knife found. */
+  readonly state: StateInside;
   /** Just ripe, prime or over when cut, against unripe; of a crop eaten young, over is past being ready. */
   readonly is_ripe: boolean;
   /** The last step written down for each sign within the days a look holds; null where nobody looked. */
@@ -38,16 +41,35 @@ function judged(season: Season, planting: Planting, fruit: Fruit): JudgedFruit[]
   const { cut, pick } = fruit;
   const off = pick?.picked_on ?? cut?.cut_on ?? null;
   if (!cut?.state || fruit.fate === 'thinned' || cut.why === 'thinned' || !off?.first) return [];
-  const looks = looksAt(season, fruit.id, off.first);
-  const signs = Object.fromEntries(SIGN_KEYS.map((key) => [key, lastStep(looks, key)])) as JudgedFruit['signs'];
-  const set = setDayOf(fruit);
-  const days_set = set && {
-    fewest: Math.max(daysBetween(set.last, off.first), 0),
-    most: Math.max(daysBetween(set.first, off.last), 0),
-  };
   return [
-    { season, planting, fruit, is_ripe: isReady(planting, cut.state), signs, parted: pick?.parted ?? null, days_set },
+    {
+      season,
+      planting,
+      fruit,
+      state: cut.state,
+      is_ripe: isReady(planting, cut.state),
+      signs: signsBefore(season, fruit.id, off.first),
+      parted: pick?.parted ?? null,
+      days_set: daysSet(fruit, off.first, off.last),
+    },
   ];
+}
+
+/** The last step written down for each sign of a fruit within the days a look holds before a day, that day counted. */
+export function signsBefore(season: Season, fruit: string, day: Day): JudgedFruit['signs'] {
+  const looks = looksAt(season, fruit, day);
+  return Object.fromEntries(SIGN_KEYS.map((key) => [key, lastStep(looks, key)])) as JudgedFruit['signs'];
+}
+
+/** From its set to a day somewhere between two; null where the set is not known. */
+export function daysSet(fruit: Fruit, first: Day, last: Day): JudgedFruit['days_set'] {
+  const set = setDayOf(fruit);
+  return (
+    set && {
+      fewest: Math.max(daysBetween(set.last, first), 0),
+      most: Math.max(daysBetween(set.first, last), 0),
+    }
+  );
 }
 
 const isReady = ({ variety }: Planting, state: string): boolean =>

@@ -5,11 +5,14 @@ import type { JudgedFruit } from './judged-fruit.ts';
 /** Whether a fruit showed something; null where nobody looked, or the records do not tell it. */
 export type Shown = (fruit: JudgedFruit) => boolean | null;
 
+/** The same of a fruit that is not cut yet. */
+export type ShownBefore = (look: Pick<JudgedFruit, 'signs' | 'parted'>) => boolean | null;
+
 const FIELDS = [...SIGN_KEYS, 'parted'] as const;
 
 /** A sign shows when any of its fields stands at one of the steps that count. */
 export const shownBy =
-  ({ shown }: CropSignRecord): Shown =>
+  ({ shown }: CropSignRecord): ShownBefore =>
   ({ signs, parted }) => {
     if (!shown) return null;
     const told = FIELDS.flatMap((field) => {

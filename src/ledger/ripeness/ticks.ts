@@ -1,13 +1,12 @@
 import { because, type Figure, happened } from '../../figure.ts';
+import { type ClaimCap, claimCap } from '../../statistics/signs/claim-cap.ts';
 import type { Bases } from '../bases.ts';
-import { tooFew } from './evidence.ts';
+import { tooFew } from './enough.ts';
 import type { JudgedFruit } from './judged-fruit.ts';
 import type { Shown } from './sign-shown.ts';
 
 /** Ticks from which the card says pick, where it has as many rows. Fixed beforehand, not chosen by the records. */
 const TICKS = 3;
-/** No claim is higher than so many of ten before it is judged on fruits it has not seen. */
-const CAP = 8;
 /** Fruits with the ticks, below which nothing is claimed. */
 const FEWEST = 6;
 
@@ -16,8 +15,15 @@ export interface Ticks {
   readonly needed: number;
   /** Of ten fruits with the ticks or more, how many were ripe; never above the cap. */
   readonly ripe: Figure;
+  /** The most the rule may claim of ten: what it would have said without a season, held against that season. */
+  readonly cap: ClaimCap['cap'];
   /** The records gave the cap or more. */
   readonly is_capped: boolean;
+}
+
+interface Ticked {
+  readonly fruit: JudgedFruit;
+  readonly ticks: number;
 }
 
 /** Over the fruits of which at least the needed signs were looked for. `shown` are the rows of the card. */
@@ -33,12 +39,14 @@ export function ticksOf(fruits: readonly JudgedFruit[], shown: readonly Shown[],
     tooFew(looked.length, looked.filter(({ fruit }) => !fruit.is_ripe).length) ??
     (ticked.length < FEWEST ? because('few-ticked', { fruits: ticked.length, need: FEWEST }) : null);
   const share = (10 * ripe) / ticked.length;
+  const { cap } = claimCap(claimsUnseen(ticked));
   return {
     needed,
-    is_capped: reason === null && share >= CAP,
+    cap,
+    is_capped: reason === null && share >= cap,
     ripe: happened({
       id: `${stem}.ripe_of_ten`,
-      value: reason ? null : Math.min(share, CAP),
+      value: reason ? null : Math.min(share, cap),
       unit: 'of_ten',
       n: ticked.length,
       method: 'sign-ticks',
@@ -47,3 +55,13 @@ export function ticksOf(fruits: readonly JudgedFruit[], shown: readonly Shown[],
     }),
   };
 }
+
+/** Of every fruit with the ticks, the share that was ripe of those of the other seasons, where they suffice for a claim. */
+const claimsUnseen = (ticked: readonly Ticked[]) =>
+  ticked.flatMap(({ fruit }) => {
+    const others = ticked.filter((one) => one.fruit.season !== fruit.season);
+    const ripe = others.filter((one) => one.fruit.is_ripe).length;
+    return others.length < FEWEST
+      ? []
+      : [{ season: fruit.season.slug, claimed: ripe / others.length, held: fruit.is_ripe }];
+  });
