@@ -25,7 +25,7 @@ export const ripe: QuestionChapter = {
       ...(isHome ? [] : [looksTable(ripeness), claimsTable(ripeness), scoresTable(ripeness)]),
     ];
     const observers = observersModel(facts);
-    const replay = replayPage(facts);
+    const replay = replayPage(facts, levelOf(ripeness));
     const ahead = aheadOf(facts);
     return [
       {

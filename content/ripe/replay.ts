@@ -1,5 +1,6 @@
 import type { Facts } from '../../src/book/chapter.ts';
 import type { Page } from '../../src/book/page.ts';
+import type { RecordLevel } from '../../src/book/record-level.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import { inLanguage } from '../../src/garden/in-language.ts';
 import { type SeasonSpan, seasonSpan } from '../../src/garden/season-span.ts';
@@ -86,7 +87,7 @@ const MOST_ROWS = 12;
 const STATES = { unripe: 'unripe', 'just-ripe': 'just ripe', prime: 'prime', over: 'over' } as const;
 
 /** Would the book have been right? Of a community book; null in a home book, which has no page for it. */
-export function replayPage(facts: Facts): Page | null {
+export function replayPage(facts: Facts, level: RecordLevel): Page | null {
   if (facts.garden.about.edition !== 'community') return null;
   const told = facts.ledger.replay();
   const crops = told.crops
@@ -108,7 +109,7 @@ export function replayPage(facts: Facts): Page | null {
     template: 'ripe/replay.njk',
     title: 'Would the book have been right?',
     finding: null,
-    level: null,
+    level,
     model,
     charts: [],
     tables: replayTables(told).filter(({ rows }) => rows.length > 0),

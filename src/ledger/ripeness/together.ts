@@ -110,7 +110,7 @@ export function cropTogether(crop: Crop, judged: readonly JudgedFruit[], stem: s
     id: `${stem}.together.${name}.ripe_of_ten`,
     value: claim?.of_ten ?? null,
     unit: 'of_ten',
-    interval: claim ? tenths(claim.ripe.interval) : null,
+    interval: claim ? rangeOf(claim) : null,
     n: looked.length,
     replicate: { kind: 'season', count: ripe.seasons },
     reach: ripe.seasons > 1 ? 'next-summer-here' : 'another-spot-this-summer',
@@ -214,6 +214,12 @@ function capOf(known: readonly KnownFruit[], { question, held_out }: QuestionNum
       return claimed === null || !fruit ? [] : [{ season: fruit.season, claimed, held: fruit.answer }];
     }),
   );
+}
+
+/** In tenths; null where a claim held back by the cap, or rounded to a whole tenth, lies outside of it. */
+function rangeOf({ of_ten, ripe }: LookClaim): Interval | null {
+  const interval = tenths(ripe.interval);
+  return interval.low <= of_ten && of_ten <= interval.high ? interval : null;
 }
 
 /** Over is the chance that it is ripe times that of being over among the ripe. */

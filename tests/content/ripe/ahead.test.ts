@@ -118,7 +118,7 @@ describe('where little is known whole sentences say so', () => {
 
   test('one season: nothing was cut before it', async () => {
     const { ripe } = await built({ cuts: [], growing: [], years: 0 });
-    expect(ripe.all).toMatch(/No storm with fruit near ripe is written down; until there are 5, 1 in 10 is taken/);
+    expect(ripe.all).toMatch(/No storm with fruit near ripe is written down; until there are 5, one of ten is taken/);
   });
 
   test('with nothing on the vine the list is a blank twin', async () => {
