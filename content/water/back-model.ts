@@ -4,6 +4,7 @@ import { because, type Figure, type FigureUnit, happened, type Reason } from '..
 import { measuresOf } from '../../src/garden/measures.ts';
 import type { SeasonWater } from '../../src/ledger/water/season-water.ts';
 import type { SpotAccount, StageAccount } from '../../src/ledger/water/spot-account.ts';
+import { stageKeys } from '../../src/ledger/water/stage-keys.ts';
 import { type FingerModel, fingerModel } from './finger.ts';
 import { weatherKey } from './weather-key.ts';
 
@@ -57,7 +58,10 @@ export function backModel(facts: Facts, water: SeasonWater): BackModel | null {
       totals.measures.kg.total,
     ]),
   );
-  const accounts = spots.map(({ account }) => account);
+  const accounts = spots.map(({ account, water: { plantings } }) => ({
+    ...account,
+    keys: [...account.keys, ...stageKeys(season, plantings)],
+  }));
   const stem = `water.${season.slug}`;
   const rows = accounts.map((account): BackRow => {
     const basis = bases.of([...account.keys, ...weatherKey(facts)]);

@@ -20,7 +20,6 @@ import { backTable, dailyTable, needTable, weeklyTable } from './tables.ts';
 import { tankChart } from './tank-charts.ts';
 import { figuresOfTank, tankModel } from './tank-model.ts';
 import { tankTables } from './tank-tables.ts';
-import { weatherKey } from './weather-key.ts';
 
 /** Watering is due when so much of the soil is dry: common practice, no source. */
 const FINGER_CM = 5;
@@ -30,7 +29,7 @@ export const water: QuestionChapter = {
   kind: 'question',
   id: 'water',
   write(facts) {
-    const needs = needModels(facts, facts.ledger.bases.of(weatherKey(facts)));
+    const needs = needModels(facts);
     const past = (facts.ledger.water?.seasons ?? []).flatMap((season) => {
       const back = backModel(facts, season);
       return back ? [{ season, back }] : [];

@@ -7,8 +7,10 @@ import { measuresOf } from '../../src/garden/measures.ts';
 import { ownStation } from '../../src/garden/own-station.ts';
 import { thresholdsOf } from '../../src/garden/weather-settings.ts';
 import type { CropPlan } from '../../src/ledger/water/crop-plan.ts';
+import { pastKeys } from '../../src/ledger/water/stage-keys.ts';
 import { usualRain } from '../../src/ledger/water/usual-rain.ts';
 import type { StageNeed, WeekNeed } from '../../src/ledger/water/week-need.ts';
+import { weatherKey } from './weather-key.ts';
 
 /** Days between waterings, from soils that hold little to soils that hold much. */
 export interface DaysBetween {
@@ -61,12 +63,13 @@ const KINDS = ['cool', 'usual', 'hot'] as const;
 const CM_PER_M = 100;
 
 /** Crops whose need can be reckoned, in the order of the ledger. */
-export function needModels(facts: Facts, basis: string): NeedModel[] {
-  return (facts.ledger.water?.crops ?? []).flatMap((plan) => needModel(facts, plan, basis) ?? []);
-}
+export const needModels = (facts: Facts): NeedModel[] =>
+  (facts.ledger.water?.crops ?? []).flatMap((plan) => needModel(facts, plan) ?? []);
 
-function needModel({ garden }: Facts, plan: CropPlan, basis: string): NeedModel | null {
+function needModel(facts: Facts, plan: CropPlan): NeedModel | null {
+  const { garden, ledger } = facts;
   const { crop, growing, stages } = plan;
+  const basis = ledger.bases.of([...weatherKey(facts), ...pastKeys(garden.seasons, crop.id)]);
   const station = ownStation(garden);
   if (!station || stages.length === 0) return null;
   const { can_l } = measuresOf(garden.about);

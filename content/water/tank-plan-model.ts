@@ -1,8 +1,10 @@
 import type { Facts } from '../../src/book/chapter.ts';
 import { addDays, type Day } from '../../src/day.ts';
 import type { Figure } from '../../src/figure.ts';
+import { cropsOf } from '../../src/garden/crops-of.ts';
 import { lastPlanted } from '../../src/garden/last-planted.ts';
 import { measuresOf } from '../../src/garden/measures.ts';
+import { pastKeys } from '../../src/ledger/water/stage-keys.ts';
 import type { TankFacts } from '../../src/ledger/water/tank-facts.ts';
 import type { TankPlan } from '../../src/ledger/water/tank-plan.ts';
 import type { Afford } from '../../src/ledger/water/tank-replay.ts';
@@ -90,6 +92,7 @@ function planKeys(facts: Facts, { seasons }: WaterLedger, { start_from }: TankPl
   return [
     ...weatherKey(facts),
     ...(lastPlanted(garden)?.plantings ?? []).map(({ key }) => key),
+    ...cropsOf(garden.varieties).flatMap(({ id }) => pastKeys(garden.seasons, id)),
     ...(drew ? tankWaterings(garden, drew) : []),
     ...(dip ? [dip.key] : []),
   ];
