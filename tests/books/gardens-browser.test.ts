@@ -19,7 +19,7 @@ const PAPER = {
 /** Printed by themselves, as many as are wanted. */
 const isCarriedOut = ({ page }: OfPage): boolean => /^(sheets|[a-z]+\/card)\//.test(page);
 /** Cards fill the paper; tests of the prints hold them to their marks. */
-const isCard = ({ page }: OfPage): boolean => /^[a-z]+\/card\//.test(page);
+const isCard = ({ page }: OfPage): boolean => /^[a-z]+\/card(-[a-z]+)?\//.test(page);
 
 interface OfPage {
   readonly page: string;
