@@ -22,10 +22,10 @@ export const GARDENS: readonly GardenOf[] = [
   garden('eight-plants', 'home', [46, 60]),
   garden('notebook-years', 'home', [48, 64], { warnings: ['harvest-missing'] }),
   garden('no-instruments', 'home', [44, 58]),
-  garden('ten-unblocked', 'community', [43, 58]),
-  garden('southern', 'community', [53, 70]),
-  garden('us-letter', 'community', [55, 74], { paper: 'Letter' }),
-  garden('one-crop', 'community', [40, 54]),
+  garden('ten-unblocked', 'community', [43, 78]),
+  garden('southern', 'community', [53, 92]),
+  garden('us-letter', 'community', [55, 96], { paper: 'Letter' }),
+  garden('one-crop', 'community', [40, 74]),
 ];
 
 export const folderOf = (name: string): string => `tests/books/gardens/${name}`;
