@@ -21,7 +21,7 @@ const MEASURE = `({
 })`;
 
 /** To hand over and cut out, not to fill line by line. */
-const PAPERS = /^sheets\/(away|share-label|leave-tag|girth-strip|dip-chart)\//;
+const PAPERS = /^sheets\/(results-[a-z-]+|away|share-label|leave-tag|girth-strip|dip-chart)\//;
 
 /** The sheet asks for paper laid on its side. */
 const ON_ITS_SIDE = `/@page \\{ size: \\w+ landscape/.test(document.head.innerHTML)`;
