@@ -30,9 +30,8 @@ interface UsualFruit {
   readonly seeds: SeedRow;
   /** It may be more, and no more is claimed. */
   readonly capped: boolean;
-  /** Of ten, whole. */
-  readonly low: number;
-  readonly high: number;
+  /** Of ten, whole; null for a claim that has no range, as one the cap holds back. */
+  readonly range: { readonly low: number; readonly high: number } | null;
 }
 
 interface HeldModel {
@@ -76,13 +75,13 @@ export function togetherModel(together: CropTogether): TogetherModel {
 }
 
 function usualFruit(figure: Figure, cap: number): UsualFruit | null {
-  if (figure.value === null || figure.interval === null) return null;
+  const { value, interval } = figure;
+  if (value === null) return null;
   return {
     figure,
-    seeds: seedRow(figure.value),
-    capped: figure.value >= cap,
-    low: Math.round(figure.interval.low),
-    high: Math.round(figure.interval.high),
+    seeds: seedRow(value),
+    capped: value >= cap,
+    range: interval && { low: Math.round(interval.low), high: Math.round(interval.high) },
   };
 }
 

@@ -32,6 +32,17 @@ const YEAR: readonly Alike[] = [
 ];
 const TWO: Told = { 2024: YEAR, 2025: YEAR };
 
+test('a claim that the cap holds back keeps its row, without a range', async () => {
+  const sure: readonly Alike[] = [
+    { count: 40, state: 'prime', look: ALL, set: '07-01', why: 'ripe' },
+    { count: 20, state: 'unripe', look: NONE, set: '07-02', why: 'lot' },
+  ];
+  const { all, book } = await pageOf({ 2024: sure, 2025: sure });
+  const figure = book.figures.find(({ id }) => id === 'ripe.globe.together.all-signs.ripe_of_ten');
+  expect(figure).toMatchObject({ value: 8, interval: null });
+  expect(all).toContain('With every sign: 8 in 10 or more are ripe. With none of them: about');
+});
+
 describe('a garden of several keepers', async () => {
   const page = await pageOf(TWO);
   const [, worth = [], misses = [], bins = []] = page.tables;
