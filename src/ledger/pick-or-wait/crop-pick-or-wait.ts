@@ -7,7 +7,7 @@ import { type Kept, keptOr } from '../../kept.ts';
 import { LOSS_KEYS, type LossKey } from '../../records/losses.ts';
 import { type CardChances, type CardRow, pickOrWaitCard, RIPE_OF_TEN } from '../../statistics/pick-or-wait/card.ts';
 import type { UncertainChance } from '../../statistics/pick-or-wait/chance-draws.ts';
-import { type Losses, USUAL_LOSSES } from '../../statistics/pick-or-wait/loss.ts';
+import type { Losses } from '../../statistics/pick-or-wait/loss.ts';
 import { SPLIT_PRIOR } from '../../statistics/storms.ts';
 import type { Bases } from '../bases.ts';
 import type { CropRain } from '../rain-sugar/crop-rain.ts';
@@ -17,6 +17,7 @@ import { stormsOf } from '../storm/storm.ts';
 import type { SeasonWater } from '../water/season-water.ts';
 import { asCounted } from './as-counted.ts';
 import { type Dilution, dilutionOf } from './dilution.ts';
+import { lossesOf } from './losses-of.ts';
 import { FEWEST_LOOKS, type LostShare, lostShare } from './lost-share.ts';
 
 /** Of ten. Where too few cuts tell what ticks mean, the most a card may claim is taken: decided by the makers. */
@@ -82,9 +83,7 @@ function cropPickOrWait(
   const { soaking_day_mm } = thresholdsOf(about);
   const named = about.losses;
   const own_losses = LOSS_KEYS.filter((key) => named !== null && named[key] !== null);
-  const losses = Object.fromEntries(
-    LOSS_KEYS.map((key) => [key, named?.[key] ?? USUAL_LOSSES[key]]),
-  ) as unknown as Losses;
+  const losses = lossesOf(about);
   const dilution = dilutionOf(rain, soaking_day_mm);
   const lost = lostShare(crop, seasons, kept);
   const ticks = ripeness?.ticks ?? null;

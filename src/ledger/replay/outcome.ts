@@ -1,23 +1,19 @@
 import { addDays, type Day } from '../../day.ts';
 import type { Fruit, Season } from '../../garden/garden.ts';
-import type { StateInside } from '../../statistics/signs/likelihood-ratio.ts';
 import { LOOK_HOLDS_DAYS } from '../ripeness/judged-fruit.ts';
+import { type Opened, openedOf } from '../ripeness/opened.ts';
 
 /** What the knife found of a fruit, and when it came off, as the whole garden knows it now. */
-export interface Outcome {
+export interface Outcome extends Opened {
   readonly fruit: Fruit;
-  readonly state: StateInside;
-  readonly off: { readonly first: Day; readonly last: Day };
 }
 
-/** By fruit id. Left out: fruit without a state or a day, and fruit cut young to thin the vine. */
+/** By fruit id. */
 export function outcomesOf({ plantings }: Season): ReadonlyMap<string, Outcome> {
   const found = plantings.flatMap(({ fruits }) =>
     fruits.flatMap((fruit): [string, Outcome][] => {
-      const { cut, pick, fate, id } = fruit;
-      const off = pick?.picked_on ?? cut?.cut_on ?? null;
-      if (!cut?.state || !off?.first || fate === 'thinned' || cut.why === 'thinned') return [];
-      return [[id, { fruit, state: cut.state, off: { first: off.first, last: off.last } }]];
+      const opened = openedOf(fruit);
+      return opened ? [[fruit.id, { fruit, ...opened }]] : [];
     }),
   );
   return new Map(found);

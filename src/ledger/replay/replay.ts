@@ -2,9 +2,8 @@ import { type Figure, happened } from '../../figure.ts';
 import { cropsOf } from '../../garden/crops-of.ts';
 import type { Crop, Garden, Season } from '../../garden/garden.ts';
 import type { Kept } from '../../kept.ts';
-import { LOSS_KEYS } from '../../records/losses.ts';
-import { type Losses, USUAL_LOSSES } from '../../statistics/pick-or-wait/loss.ts';
 import type { Bases } from '../bases.ts';
+import { lossesOf } from '../pick-or-wait/losses-of.ts';
 import { type Dating, datingOf } from './known-garden.ts';
 import { type Outcome, outcomesOf } from './outcome.ts';
 import { type AdviceScore, type JudgedAdvice, judgeAdvice, scoreAdvice } from './score-advice.ts';
@@ -81,7 +80,7 @@ interface Told {
 }
 
 function cropReplay(garden: Garden, crop: Crop, own: readonly Told[], bases: Bases): CropReplay {
-  const losses = lossesOf(garden);
+  const losses = lossesOf(garden.about);
   const outcomes = new Map(own.map(({ season }) => [season.slug, outcomesOf(season)] as const));
   const found = ({ season, fruit }: { readonly season: string; readonly fruit: string }): Outcome | undefined =>
     outcomes.get(season)?.get(fruit);
@@ -154,9 +153,6 @@ function figuresOf(
     advice_missed: advice('missed', advice_score?.missed ?? 0),
   };
 }
-
-const lossesOf = ({ about }: Garden): Losses =>
-  Object.fromEntries(LOSS_KEYS.map((key) => [key, about.losses?.[key] ?? USUAL_LOSSES[key]])) as unknown as Losses;
 
 /** The same, made when first asked for and then remembered: a home book never asks. */
 export function replayOnce(garden: Garden, bases: Bases, kept: Kept): () => Replay {

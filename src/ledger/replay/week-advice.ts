@@ -7,9 +7,7 @@ import { createBases } from '../bases.ts';
 import { cropPicksOrWaits } from '../pick-or-wait/crop-pick-or-wait.ts';
 import { cropRains } from '../rain-sugar/crop-rain.ts';
 import { judgedFruits } from '../ripeness/judged-fruit.ts';
-import { daysReached, shownBy } from '../ripeness/sign-shown.ts';
-import { ticksOf } from '../ripeness/ticks.ts';
-import { vineSigns } from '../ripeness/together.ts';
+import { cardTicks } from '../ripeness/ticks.ts';
 import { rainCame } from './rain-came.ts';
 import type { WeekClaim } from './week-claims.ts';
 
@@ -30,11 +28,7 @@ export interface WeekAdvice {
 export function cardOn(book: Garden, crop: Crop, day: Day, kept: Kept): readonly CardRow[] | null {
   const own = { ...book, varieties: book.varieties.filter((variety) => variety.crop.id === crop.id) };
   const bases = createBases();
-  const reached = crop.ripe_days && daysReached(crop.ripe_days.set_days_low);
-  const rows = vineSigns(crop)
-    .filter(({ on_card }) => on_card)
-    .map(shownBy);
-  const ticks = ticksOf(judgedFruits(book.seasons, crop), reached ? [reached, ...rows] : rows, 'ripe.replay', bases);
+  const ticks = cardTicks(crop, judgedFruits(book.seasons, crop), 'ripe.replay', bases);
   const told = { rain: cropRains(own, bases, kept), ripeness: [{ crop, ticks }], waters: [] };
   const [found] = cropPicksOrWaits(own, day, told, bases, kept);
   return found?.rows ?? null;

@@ -1,11 +1,12 @@
 import type { Day } from '../../day.ts';
 import type { Crop, Fruit, Garden, Planting, Season } from '../../garden/garden.ts';
 import { type Kept, keptOr } from '../../kept.ts';
-import { claimCap, claimOfTen } from '../../statistics/signs/claim-cap.ts';
+import { claimOfTen } from '../../statistics/signs/claim-cap.ts';
 import type { LookedFruit } from '../../statistics/signs/ripe-chance.ts';
-import { lookOn, vineSigns } from '../ripeness/together.ts';
-import { cutFor, type QuestionNumbers, togetherNumbers } from '../ripeness/together-numbers.ts';
-import { knownCuts } from './known-cuts.ts';
+import { judgedFruits } from '../ripeness/judged-fruit.ts';
+import { knownCuts } from '../ripeness/known-cuts.ts';
+import { lookOn, vineSigns } from '../ripeness/look.ts';
+import { capOn, cutFor, togetherNumbers } from '../ripeness/together-numbers.ts';
 import { plainThen } from './plain-then.ts';
 import type { ReplayWeek } from './weeks.ts';
 
@@ -45,14 +46,15 @@ export function weekClaims(
 ): WeekClaims {
   const looks = looksIn(then, crop, slug, week);
   if (looks.length === 0) return { looked: 0, claims: [] };
-  const { signs, known } = knownCuts(book, crop);
+  const signs = vineSigns(crop);
+  const known = knownCuts(judgedFruits(book.seasons, crop), signs).map(({ look }) => look);
   const asked = looks.map(({ look }) => look);
   const numbers = keptOr(kept, 'fits', JSON.stringify(['ripe-together', { known, asked }]), () =>
     togetherNumbers({ known, asked }),
   );
   const ripe = numbers.find(({ question }) => question === 'ripe-yet');
   if (!ripe?.chances) return { looked: looks.length, claims: null };
-  const { cap } = capThen(ripe, cutFor(known, 'ripe-yet'));
+  const { cap } = capOn(known, ripe);
   const plain = plainThen(cutFor(known, 'ripe-yet'), asked);
   const claims = looks.flatMap(({ fruit, looked_on }, at): WeekClaim[] => {
     const [found, beside] = [ripe.chances?.[at], plain[at]];
@@ -100,12 +102,3 @@ function lastLook(season: Season, planting: Planting, fruit: Fruit, crop: Crop, 
   const look = looked_on && lookOn(vineSigns(crop), season, planting, fruit, looked_on);
   return look ? [{ fruit, looked_on, look }] : [];
 }
-
-/** As judged on the seasons not seen by then. */
-const capThen = ({ held_out }: QuestionNumbers, cuts: readonly { season: string; answer: boolean }[]) =>
-  claimCap(
-    (held_out ?? []).flatMap((claimed, at) => {
-      const cut = cuts[at];
-      return claimed === null || !cut ? [] : [{ season: cut.season, claimed, held: cut.answer }];
-    }),
-  );

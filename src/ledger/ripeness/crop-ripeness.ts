@@ -9,9 +9,9 @@ import { CUT_WAYS, type CutWay, cutWay } from './cut-way.ts';
 import { tooFew } from './enough.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
 import { type JudgedFruit, judgedFruits } from './judged-fruit.ts';
-import { daysReached, type Shown, shownBy } from './sign-shown.ts';
+import { daysReached, isAtPicking, type Shown, shownBy } from './sign-shown.ts';
 import { RIPE_QUESTIONS, type SignWorth, signWorth } from './sign-worth.ts';
-import { type Ticks, ticksOf } from './ticks.ts';
+import { cardTicks, type Ticks } from './ticks.ts';
 import { type CropTogether, cropTogether } from './together.ts';
 
 /** What the cuts say of one sign, and what it is worth in each question. */
@@ -66,10 +66,9 @@ function cropRipeness(crop: Crop, all: readonly Season[], today: Day | null, bas
   });
   const signs = (crop.signs ?? []).map((sign) => ({
     sign,
-    at_picking: sign.shown !== null && sign.shown.parted !== null,
+    at_picking: isAtPicking(sign),
     ...weighed(shownBy(sign), `sign.${sign.id}`),
   }));
-  const rows = signs.filter(({ sign, at_picking }) => sign.on_card && !at_picking).map(({ sign }) => shownBy(sign));
   return {
     crop,
     judged,
@@ -77,7 +76,7 @@ function cropRipeness(crop: Crop, all: readonly Season[], today: Day | null, bas
     base: baseOf(judged, stem, bases),
     days: reached && weighed(reached, 'days'),
     signs,
-    ticks: ticksOf(judged, reached ? [reached, ...rows] : rows, `${stem}.ticks`, bases),
+    ticks: cardTicks(crop, judged, `${stem}.ticks`, bases),
     ways: Object.fromEntries(
       CUT_WAYS.map((way) => [way, judged.filter(({ fruit }) => cutWay(fruit) === way).length]),
     ) as CropRipeness['ways'],

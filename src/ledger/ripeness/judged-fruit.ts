@@ -3,6 +3,7 @@ import type { Crop, Fruit, Planting, Season, Visit } from '../../garden/garden.t
 import { SIGN_KEYS, type SignKey } from '../../records/sign.ts';
 import type { StateInside } from '../../statistics/signs/likelihood-ratio.ts';
 import { setDayOf } from '../maturity/set-day.ts';
+import { openedOf } from './opened.ts';
 
 /** A look counts for a fruit picked at most so many days later: signs move on. A judgement of the makers, no source. */
 export const LOOK_HOLDS_DAYS = 3;
@@ -26,10 +27,7 @@ export interface JudgedFruit {
   readonly days_set: { readonly fewest: number; readonly most: number } | null;
 }
 
-/**
- * The fruits of a crop that were cut and told apart, from all seasons. Left out: fruit cut young to thin the vine, which
- * anybody can see is unripe, and fruit without a day.
- */
+/** The fruits of a crop that were cut and told apart, from all seasons. */
 export const judgedFruits = (seasons: readonly Season[], crop: Crop): JudgedFruit[] =>
   seasons.flatMap((season) =>
     season.plantings
@@ -38,18 +36,18 @@ export const judgedFruits = (seasons: readonly Season[], crop: Crop): JudgedFrui
   );
 
 function judged(season: Season, planting: Planting, fruit: Fruit): JudgedFruit[] {
-  const { cut, pick } = fruit;
-  const off = pick?.picked_on ?? cut?.cut_on ?? null;
-  if (!cut?.state || fruit.fate === 'thinned' || cut.why === 'thinned' || !off?.first) return [];
+  const opened = openedOf(fruit);
+  if (!opened) return [];
+  const { state, off } = opened;
   return [
     {
       season,
       planting,
       fruit,
-      state: cut.state,
-      is_ripe: isReady(planting, cut.state),
+      state,
+      is_ripe: isReady(planting, state),
       signs: signsBefore(season, fruit.id, off.first),
-      parted: pick?.parted ?? null,
+      parted: fruit.pick?.parted ?? null,
       days_set: daysSet(fruit, off.first, off.last),
     },
   ];

@@ -8,6 +8,9 @@ export type Shown = (fruit: JudgedFruit) => boolean | null;
 /** The same of a fruit that is not cut yet. */
 export type ShownBefore = (look: Pick<JudgedFruit, 'signs' | 'parted'>) => boolean | null;
 
+/** How a fruit parts is told at picking, once it is off, and not on the vine. */
+export const isAtPicking = ({ shown }: CropSignRecord): boolean => shown !== null && shown.parted !== null;
+
 const FIELDS = [...SIGN_KEYS, 'parted'] as const;
 
 /** A sign shows when any of its fields stands at one of the steps that count. */

@@ -1,9 +1,10 @@
 import { because, type Figure, happened } from '../../figure.ts';
+import type { Crop } from '../../garden/garden.ts';
 import { type ClaimCap, claimCap } from '../../statistics/signs/claim-cap.ts';
 import type { Bases } from '../bases.ts';
 import { tooFew } from './enough.ts';
 import type { JudgedFruit } from './judged-fruit.ts';
-import type { Shown } from './sign-shown.ts';
+import { daysReached, isAtPicking, type Shown, shownBy } from './sign-shown.ts';
 
 /** Ticks from which the card says pick, where it has as many rows. Fixed beforehand, not chosen by the records. */
 const TICKS = 3;
@@ -27,7 +28,7 @@ interface Ticked {
 }
 
 /** Over the fruits of which at least the needed signs were looked for. `shown` are the rows of the card. */
-export function ticksOf(fruits: readonly JudgedFruit[], shown: readonly Shown[], stem: string, bases: Bases): Ticks {
+function ticksOf(fruits: readonly JudgedFruit[], shown: readonly Shown[], stem: string, bases: Bases): Ticks {
   const needed = Math.min(TICKS, Math.max(shown.length, 1));
   const looked = fruits.flatMap((fruit) => {
     const told = shown.map((one) => one(fruit)).filter((one) => one !== null);
@@ -54,6 +55,13 @@ export function ticksOf(fruits: readonly JudgedFruit[], shown: readonly Shown[],
       reason,
     }),
   };
+}
+
+/** By the rows of the crop's card: days since set where its file has them, and the signs on it but parting. */
+export function cardTicks(crop: Crop, fruits: readonly JudgedFruit[], stem: string, bases: Bases): Ticks {
+  const signs = (crop.signs ?? []).filter((sign) => sign.on_card && !isAtPicking(sign));
+  const days = crop.ripe_days ? [daysReached(crop.ripe_days.set_days_low)] : [];
+  return ticksOf(fruits, [...days, ...signs.map(shownBy)], stem, bases);
 }
 
 /** Of every fruit with the ticks, the share that was ripe of those of the other seasons, where they suffice for a claim. */

@@ -1,3 +1,4 @@
+import { type ClaimCap, claimCap } from '../../statistics/signs/claim-cap.ts';
 import { heldOutFruits } from '../../statistics/signs/held-out.ts';
 import { answerOf, type RipeQuestion, type StateInside } from '../../statistics/signs/likelihood-ratio.ts';
 import { type CutFruit, type LookedFruit, type RipeChance, ripeModel } from '../../statistics/signs/ripe-chance.ts';
@@ -60,4 +61,14 @@ function heldOut(known: readonly KnownFruit[], question: RipeQuestion): (number 
   if ('cannot' in found) return null;
   const chances = found.map(({ chance }) => chance)[Symbol.iterator]();
   return known.map(({ state }) => (answerOf(state, question) === null ? null : (chances.next().value ?? null)));
+}
+
+/** The most that may be claimed, by what would have been said of each cut fruit without its season. */
+export function capOn(known: readonly KnownFruit[], { question, held_out }: QuestionNumbers): ClaimCap {
+  return claimCap(
+    known.flatMap(({ season, state }, index) => {
+      const [claimed, held] = [held_out?.[index] ?? null, answerOf(state, question)];
+      return claimed === null || held === null ? [] : [{ season, claimed, held }];
+    }),
+  );
 }

@@ -3,22 +3,23 @@ import type { Figure, Interval, Reason } from '../../figure.ts';
 import type { Crop, Fruit, Garden, Planting, Season } from '../../garden/garden.ts';
 import { type Kept, keptOr } from '../../kept.ts';
 import type { CropSignRecord } from '../../records/trait/sign.ts';
-import { type ClaimCap, claimCap, claimOfTen } from '../../statistics/signs/claim-cap.ts';
+import { type ClaimCap, claimOfTen } from '../../statistics/signs/claim-cap.ts';
 import type { RipeQuestion } from '../../statistics/signs/likelihood-ratio.ts';
 import { type LookedFruit, type RipeChance, ripeModel } from '../../statistics/signs/ripe-chance.ts';
 import type { Bases } from '../bases.ts';
 import { tooFewFor } from './enough.ts';
 import { type HeldClaims, heldClaims } from './held-claims.ts';
-import { daysSet, type JudgedFruit, LOOK_HOLDS_DAYS, signsBefore } from './judged-fruit.ts';
-import { shownBy } from './sign-shown.ts';
-import { cutFor, type KnownFruit, LEVEL, type QuestionNumbers, togetherNumbers } from './together-numbers.ts';
+import { type JudgedFruit, LOOK_HOLDS_DAYS } from './judged-fruit.ts';
+import { type KnownCut, knownCuts } from './known-cuts.ts';
+import { lookOn, vineSigns } from './look.ts';
+import { capOn, cutFor, type KnownFruit, LEVEL, type QuestionNumbers, togetherNumbers } from './together-numbers.ts';
 
 /** The signs of a crop on the vine put together with the age of the fruit. */
 export interface CropTogether {
   /** Their places in a look: those told on the vine, in the crop file's order. */
   readonly signs: readonly CropSignRecord[];
   /** Cut fruits that were looked over for at least one of them, with what they showed. */
-  readonly known: readonly { readonly judged: JudgedFruit; readonly look: KnownFruit }[];
+  readonly known: readonly KnownCut[];
   /** Of them, those with a day of set. */
   readonly dated: number;
   readonly ripe_yet: TogetherQuestion;
@@ -69,9 +70,6 @@ export interface GrowingFruit {
   readonly claim: LookClaim | null;
 }
 
-/** A fruit that sets and is looked at on one day has not grown no time at all. */
-const LEAST_DAYS = 0.5;
-
 interface Desk {
   readonly garden: Pick<Garden, 'seasons'>;
   readonly today: Day | null;
@@ -82,14 +80,8 @@ interface Desk {
 /** Numbers are kept by their inputs. */
 export function cropTogether(crop: Crop, judged: readonly JudgedFruit[], stem: string, desk: Desk): CropTogether {
   const signs = vineSigns(crop);
-  const looked = judged.filter((one) => signs.some((sign) => shownBy(sign)(one) !== null));
-  const known = looked.map(
-    (one): KnownFruit => ({
-      ...lookOf(signs, one, one.planting, one.days_set),
-      season: one.season.slug,
-      state: one.state,
-    }),
-  );
+  const cuts = knownCuts(judged, signs);
+  const [looked, known] = [cuts.map((one) => one.judged), cuts.map(({ look }) => look)];
   const growing = growingLooks(crop, signs, desk);
   const days = middleOf(known.flatMap(({ days_since_set }) => days_since_set ?? []));
   const usual = [true, false].map(
@@ -102,7 +94,7 @@ export function cropTogether(crop: Crop, judged: readonly JudgedFruit[], stem: s
   const input = { known, asked: [...usual, ...growing.map(({ look }) => look)] };
   const numbers = keptOr(desk.kept, 'fits', JSON.stringify(['ripe-together', input]), () => togetherNumbers(input));
   const [ripe, late] = [questionOf(numbers, 'ripe-yet'), questionOf(numbers, 'too-late')];
-  const cap = capOf(known, ripe);
+  const cap = capOn(known, ripe);
   const claims = input.asked.map((_, index) => claimOf(ripe.chances?.[index], late.chances?.[index], cap));
   const basis = desk.bases.of(looked.map(({ fruit }) => fruit.key));
   const reason = tooFewFor('ripe-yet', ripe.yes, ripe.fruits - ripe.yes);
@@ -122,10 +114,7 @@ export function cropTogether(crop: Crop, judged: readonly JudgedFruit[], stem: s
   const of = asker(known, ripe, late, cap);
   return {
     signs,
-    known: looked.flatMap((one, index) => {
-      const look = known[index];
-      return look ? [{ judged: one, look }] : [];
-    }),
+    known: cuts,
     dated: known.filter(({ days_since_set }) => days_since_set !== null).length,
     ripe_yet: { ...told(ripe), reason, held: heldClaims(looked, known, ripe, cap) },
     too_late: {
@@ -142,33 +131,6 @@ export function cropTogether(crop: Crop, judged: readonly JudgedFruit[], stem: s
       return look && of(look);
     },
   };
-}
-
-/** Signs that a record tells on the vine: how a fruit parts is known only once it is off. */
-export const vineSigns = ({ signs }: Crop): readonly CropSignRecord[] =>
-  (signs ?? []).filter(({ shown }) => shown !== null && shown.parted === null);
-
-export const lookOf = (
-  signs: readonly CropSignRecord[],
-  seen: Pick<JudgedFruit, 'signs'>,
-  { variety }: Planting,
-  days: JudgedFruit['days_set'],
-): LookedFruit => ({
-  days_since_set: days && Math.max((days.fewest + days.most) / 2, LEAST_DAYS),
-  signs: signs.map((sign) => shownBy(sign)({ signs: seen.signs, parted: null })),
-  variety: variety?.id ?? null,
-});
-
-/** Null when nobody looked for any of the signs in the days before. */
-export function lookOn(
-  signs: readonly CropSignRecord[],
-  season: Season,
-  planting: Planting,
-  fruit: Fruit,
-  day: Day,
-): LookedFruit | null {
-  const look = lookOf(signs, { signs: signsBefore(season, fruit.id, day) }, planting, daysSet(fruit, day, day));
-  return look.signs.some((one) => one !== null) ? look : null;
 }
 
 function growingLooks(
@@ -205,16 +167,6 @@ function questionOf(numbers: readonly QuestionNumbers[], question: RipeQuestion)
 }
 
 const told = ({ question, fruits, yes, seasons }: QuestionNumbers) => ({ question, fruits, yes, seasons });
-
-function capOf(known: readonly KnownFruit[], { question, held_out }: QuestionNumbers): ClaimCap {
-  const cut = cutFor(known, question);
-  return claimCap(
-    (held_out ?? []).flatMap((claimed, index) => {
-      const fruit = cut[index];
-      return claimed === null || !fruit ? [] : [{ season: fruit.season, claimed, held: fruit.answer }];
-    }),
-  );
-}
 
 /** In tenths; null where a claim held back by the cap, or rounded to a whole tenth, lies outside of it. */
 function rangeOf({ of_ten, ripe }: LookClaim): Interval | null {

@@ -1,11 +1,13 @@
 import { type Day, earlierOf } from '../../day.ts';
 import type { Crop, Fruit, Planting, Season } from '../../garden/garden.ts';
 import type { RipeState, SeenFruit } from '../../statistics/ripe-states/seen-fruit.ts';
+import type { StateInside } from '../../statistics/signs/likelihood-ratio.ts';
 import { type SetDay, setDayOf } from '../maturity/set-day.ts';
+import { openedOf } from '../ripeness/opened.ts';
 import { type Clock, timeBetween } from './clock.ts';
 import { type SettingSpan, setFromPlanting } from './set-from-planting.ts';
 
-const STATES: Readonly<Record<string, RipeState>> = { unripe: 'U', 'just-ripe': 'J', prime: 'P', over: 'O' };
+const STATES: Readonly<Record<StateInside, RipeState>> = { unripe: 'U', 'just-ripe': 'J', prime: 'P', over: 'O' };
 
 /** A fruit that was cut, and the days between which it set and came off. */
 export interface CutFruit {
@@ -18,7 +20,7 @@ export interface CutFruit {
   readonly off: { readonly first: Day; readonly last: Day };
 }
 
-/** The cut fruits of a crop with a state and both days; left out are those cut young to thin the vine, which anybody can see are unripe. */
+/** The cut fruits of a crop with a state and both days. */
 export const cutFruits = (seasons: readonly Season[], crop: Crop, span: SettingSpan | null): CutFruit[] =>
   seasons.flatMap(({ plantings }) =>
     plantings
@@ -27,12 +29,11 @@ export const cutFruits = (seasons: readonly Season[], crop: Crop, span: SettingS
   );
 
 function cutFruit(planting: Planting, fruit: Fruit, span: SettingSpan | null): CutFruit[] {
-  const { cut, pick, fate } = fruit;
-  const state = STATES[cut?.state ?? ''];
-  const off = pick?.picked_on ?? cut?.cut_on ?? null;
+  const opened = openedOf(fruit);
   const own = setDayOf(fruit);
   const set = own ?? setFromPlanting(planting, span);
-  if (!state || !off?.first || !set || fate === 'thinned' || cut?.why === 'thinned') return [];
+  if (!opened || !set) return [];
+  const { state, off } = opened;
   // It cannot have set after it came off.
   const last = earlierOf(set.last, off.last);
   if (set.first >= off.last) return [];
@@ -40,10 +41,10 @@ function cutFruit(planting: Planting, fruit: Fruit, span: SettingSpan | null): C
     {
       variety: planting.variety?.id ?? '',
       fruit,
-      state,
+      state: STATES[state],
       set: { ...set, last },
       by: own ? 'fruit' : 'planting',
-      off: { first: off.first, last: off.last },
+      off,
     },
   ];
 }
