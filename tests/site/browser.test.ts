@@ -198,7 +198,8 @@ describe.skipIf(path === null)('in a browser, straight from the disk', () => {
         expect(await page.evaluate(WORDS), file).toBe(onScreen);
         expect(String(onScreen).length, file).toBeGreaterThan(100);
         // Cards fill the whole paper, and are held to their marks elsewhere.
-        if (!/^[a-z]+\/card(-[a-z]+)?\//.test(file)) expect(await page.evaluate(OVER_THE_EDGE), `${name}/${file}`).toEqual([]);
+        if (!/^[a-z]+\/card(-[a-z]+)?\//.test(file))
+          expect(await page.evaluate(OVER_THE_EDGE), `${name}/${file}`).toEqual([]);
         await page.context().close();
       }
     },
