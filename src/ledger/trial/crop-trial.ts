@@ -15,7 +15,7 @@ import { moundValues } from './mound-values.ts';
 import type { ListEntry } from './shortlist.ts';
 import { type SoundMound, soundMounds, soundShares } from './sound-share.ts';
 import { ballotsOf, TASTE_QUESTIONS, type Taste, tasteOf, type VarietyTaste } from './taste.ts';
-import { TRAITS, type Trait } from './trait.ts';
+import { type Trait, traitOf } from './trait.ts';
 import type { TraitNumbers, VarietyNumbers } from './trait-numbers.ts';
 import type { TraitValue } from './trait-value.ts';
 import {
@@ -289,12 +289,6 @@ function trialTaste(desk: Desk, question: Taste['question']): TrialTaste | null 
       return told ? [{ variety, told, better: tasteFigure(own, told) }] : [];
     }),
   };
-}
-
-function traitOf(id: string): Trait {
-  const found = TRAITS.find((one) => one.id === id);
-  if (!found) throw new RangeError(`invalid trait: ${id}`);
-  return found;
 }
 
 function named({ varieties }: Desk, id: string): Variety {

@@ -4,9 +4,9 @@ import { standardNormal } from '../../statistics/posterior/variates.ts';
 import { randomStream } from '../../statistics/random-stream.ts';
 import { LEVEL } from '../comparison.ts';
 import { plainTwin } from './plain-twin.ts';
-import { TRAITS, type Trait, type TraitId } from './trait.ts';
+import { type Trait, type TraitId, traitOf } from './trait.ts';
 import { fitTrait, type TraitFit } from './trait-fit.ts';
-import { drawsOf, FEWEST, groupsOf, type Spanned } from './trait-numbers.ts';
+import { back, drawsOf, FEWEST, groupsOf, type Spanned } from './trait-numbers.ts';
 import type { TraitValue } from './trait-value.ts';
 
 /** What the other seasons said of one difference from the yardstick, and what its season brought. */
@@ -35,10 +35,10 @@ export function heldOut(
   varieties: readonly string[],
   yardstick: string,
 ): HeldOut[] {
-  const trait = TRAITS.find((one) => one.id === id);
+  const trait = traitOf(id);
   const values = all.filter((value) => value.trait === id);
   const seasons = [...new Set(values.map(({ season }) => season))].sort();
-  if (!trait || seasons.length < 2) return [];
+  if (seasons.length < 2) return [];
   return seasons
     .flatMap((season) => ofSeason(trait, values, season, varieties, yardstick))
     .sort((a, b) => away(b) - away(a));
@@ -99,10 +99,7 @@ function expected(
     return value + Math.sqrt(variance) * standardNormal(random);
   });
   const [found] = differences([{ level: variety, draws: shaken }, drawsOf(lasting, yardstick)], yardstick, LEVEL);
-  if (!found) throw new RangeError(`invalid variety: ${variety}`);
-  const turn = trait.scale === 'ratio' ? Math.exp : (value: number) => value;
-  const { low, high, level } = found.interval;
-  return { value: turn(found.median), interval: { low: turn(low), high: turn(high), level } };
+  return back(trait, found);
 }
 
 interface Size {

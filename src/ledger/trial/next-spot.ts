@@ -1,8 +1,8 @@
 import { expectedGain } from '../../statistics/expected-gain.ts';
 import type { Vector } from '../../statistics/mixed-model/cholesky.ts';
 import type { LevelDraws } from '../../statistics/posterior/level-draws.ts';
-import { type ScorePart, scoreOf } from './score.ts';
-import { TRAITS } from './trait.ts';
+import { type ScorePart, scoreOf, weightOf, wishedFor } from './score.ts';
+import { traitOf } from './trait.ts';
 import { BEST, MANY, type TraitFound } from './trait-numbers.ts';
 import type { TraitValue } from './trait-value.ts';
 import type { Weights } from './weight.ts';
@@ -28,7 +28,7 @@ export function nextSpots(
   weights: Weights,
   varieties: readonly string[],
 ): NextSpot[] {
-  const used = parts.filter(({ key }) => (weights[key] ?? 0) > 0);
+  const used = wishedFor(parts, weights);
   if (used.length === 0) return [];
   const scores = scoreOf(used, weights, varieties);
   const centred = scores.map(({ level, draws }) => ({ level, mean: meanOf(draws), draws: lessMean(draws) }));
@@ -51,7 +51,7 @@ function noiseOf(
   values: readonly TraitValue[],
   weights: Weights,
 ): number {
-  const whole = used.reduce((sum, { key }) => sum + (weights[key] ?? 0), 0);
+  const whole = weightOf(used, weights);
   return used
     .filter(({ key }) => key !== 'reliable')
     .reduce((sum, { key, trait }) => {
@@ -67,7 +67,7 @@ function noiseOf(
 
 /** Values a mound gave, on average; 1 where a mound gives one. */
 function fruitsOfMound(trait: ScorePart['trait'], values: readonly TraitValue[]): number {
-  if (TRAITS.find(({ id }) => id === trait)?.of !== 'fruit') return 1;
+  if (traitOf(trait).of !== 'fruit') return 1;
   const own = values.filter((value) => value.trait === trait);
   return own.length / Math.max(new Set(own.map(({ season, spot }) => `${season} ${spot}`)).size, 1);
 }

@@ -1,6 +1,9 @@
-import { sharedDifferences, type VarietyDifference } from '../../statistics/shared-differences.ts';
-import type { Trait } from './trait.ts';
-import { scaled } from './trait-fit.ts';
+import {
+  type SharedDifferences,
+  sharedDifferences,
+  type VarietyDifference,
+} from '../../statistics/shared-differences.ts';
+import { scaled, type Trait, unscaled } from './trait.ts';
 import type { TraitValue } from './trait-value.ts';
 
 /** A difference anyone can work out again with a pencil. */
@@ -33,12 +36,12 @@ export interface PlainTwin {
 
 /** Differences from the yardstick over the seasons both stood in, the mound as the replicate. */
 export function plainTwin(trait: Trait, values: readonly TraitValue[], yardstick: string): PlainTwin {
-  const turn = trait.scale === 'ratio' ? Math.exp : (value: number) => value;
   const found = compared(values, yardstick, (value) => scaled(trait, value));
-  const natural = trait.unit === 'steps' ? null : compared(values, yardstick, (value) => value);
+  // The spread for every 100 of the mean is that of the values themselves.
+  const natural = trait.scale === 'plain' ? found : compared(values, yardstick, (value) => value);
   return {
-    differences: found ? found.varieties.map((one) => told(one, found.spread, turn)) : [],
-    cv_of_100: natural && !('cannot' in natural.spread) ? natural.spread.cv_of_100 : null,
+    differences: found ? found.varieties.map((one) => told(trait, one, found.spread)) : [],
+    cv_of_100: natural && trait.unit !== 'steps' && !('cannot' in natural.spread) ? natural.spread.cv_of_100 : null,
   };
 }
 
@@ -51,10 +54,11 @@ function compared(values: readonly TraitValue[], yardstick: string, scale: (valu
 }
 
 function told(
+  trait: Trait,
   { variety, difference, sed, over_seasons, seasons, without_mound, without_season }: VarietyDifference,
-  spread: NonNullable<ReturnType<typeof compared>>['spread'],
-  turn: (value: number) => number,
+  spread: SharedDifferences['spread'],
 ): PlainDifference {
+  const turn = (value: number): number => unscaled(trait, value);
   const ends = (knife: VarietyDifference['without_mound']): Ends | null =>
     knife && { low: turn(knife.smallest.difference), high: turn(knife.largest.difference) };
   return {

@@ -1,8 +1,8 @@
 import { WEIGHT_KEYS, type WeightKey } from '../../records/weights.ts';
 import type { Vector } from '../../statistics/mixed-model/cholesky.ts';
 import type { LevelDraws } from '../../statistics/posterior/level-draws.ts';
-import { TRAITS, type TraitId } from './trait.ts';
-import { summerOf, type TraitFit } from './trait-fit.ts';
+import { type TraitId, traitOf } from './trait.ts';
+import { median, summerOf, type TraitFit } from './trait-fit.ts';
 import type { TraitFound } from './trait-numbers.ts';
 import type { TraitValue } from './trait-value.ts';
 import { WEIGHT_TRAITS, type Weights } from './weight.ts';
@@ -56,8 +56,8 @@ function seasonsOf(id: TraitId, values: readonly TraitValue[]): ReadonlyMap<stri
 }
 
 function inFruits({ worth, sd }: TraitFit, id: TraitId): LevelDraws[] {
-  const sense = TRAITS.find((one) => one.id === id)?.better === 'less' ? -1 : 1;
-  const unit = sense / middle(sd.residual);
+  const sense = traitOf(id).better === 'less' ? -1 : 1;
+  const unit = sense / median(sd.residual);
   return worth.map(({ level, draws }) => ({ level, draws: draws.map((value) => unit * value) }));
 }
 
@@ -69,7 +69,7 @@ function evenness(
   { summers, sd, worth }: TraitFit,
   { told, seasons }: Pick<ScorePart, 'told' | 'seasons'>,
 ): LevelDraws[] {
-  const unit = middle(sd.residual);
+  const unit = median(sd.residual);
   const swings = told.map((variety) => {
     const own = (seasons.get(variety) ?? []).map(
       (season) => summers.find(({ level }) => level === summerOf(variety, season))?.draws ?? new Float64Array(0),
@@ -89,10 +89,18 @@ function spreadAt(series: readonly Vector[], draw: number): number {
   return Math.sqrt(squares / (series.length - 1));
 }
 
+/** The parts that are wished for. */
+export const wishedFor = (parts: readonly ScorePart[], weights: Weights): ScorePart[] =>
+  parts.filter(({ key }) => (weights[key] ?? 0) > 0);
+
+/** What some parts weigh together. */
+export const weightOf = (parts: readonly ScorePart[], weights: Weights): number =>
+  parts.reduce((sum, { key }) => sum + (weights[key] ?? 0), 0);
+
 /** The weighted mean of the parts, a draw each: of varieties no part knows, nothing is added. */
 export function scoreOf(parts: readonly ScorePart[], weights: Weights, varieties: readonly string[]): LevelDraws[] {
-  const used = parts.filter(({ key }) => (weights[key] ?? 0) > 0);
-  const whole = used.reduce((sum, { key }) => sum + (weights[key] ?? 0), 0);
+  const used = wishedFor(parts, weights);
+  const whole = weightOf(used, weights);
   const draws = used[0]?.worth[0]?.draws.length ?? 0;
   return varieties.map((variety) => {
     const score = new Float64Array(draws);
@@ -103,9 +111,4 @@ export function scoreOf(parts: readonly ScorePart[], weights: Weights, varieties
     }
     return { level: variety, draws: score };
   });
-}
-
-function middle(draws: Vector): number {
-  const sorted = draws.toSorted();
-  return sorted[Math.floor(sorted.length / 2)] ?? 1;
 }

@@ -1,6 +1,6 @@
 import { bestShare, differences } from '../../statistics/posterior/level-summary.ts';
 import { mostOf, OF } from './claim.ts';
-import { type ScorePart, scoreOf } from './score.ts';
+import { type ScorePart, scoreOf, weightOf, wishedFor } from './score.ts';
 import { BEST, MANY } from './trait-numbers.ts';
 import type { Weights } from './weight.ts';
 
@@ -36,10 +36,9 @@ export interface ListDesk {
 /** Every variety with its standing, in the order given: a list has no first place. Empty when no wish can be told. */
 export function shortlist(desk: ListDesk, weights: Weights): ListEntry[] {
   const { parts, varieties, yardstick } = desk;
-  const used = parts.filter(({ key }) => (weights[key] ?? 0) > 0);
+  const used = wishedFor(parts, weights);
   if (used.length === 0) return [];
-  const weightOf = (of: readonly ScorePart[]): number => of.reduce((sum, { key }) => sum + (weights[key] ?? 0), 0);
-  const isHalf = (of: readonly ScorePart[]): boolean => 2 * weightOf(of) >= weightOf(used);
+  const isHalf = (of: readonly ScorePart[]): boolean => 2 * weightOf(of, weights) >= weightOf(used, weights);
   const known = varieties.filter((variety) => isHalf(used.filter(({ told }) => told.includes(variety))));
   const shared = (variety: string): number =>
     seasonsIn(used, yardstick).filter((season) =>

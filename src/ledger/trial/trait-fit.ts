@@ -2,7 +2,7 @@ import type { Vector } from '../../statistics/mixed-model/cholesky.ts';
 import { atColumns, effectsOf, type LevelDraws, withFactor } from '../../statistics/posterior/level-draws.ts';
 import { type Posterior, posterior } from '../../statistics/posterior/posterior.ts';
 import type { PosteriorData, PosteriorRefusal } from '../../statistics/posterior/posterior-data.ts';
-import { TRAITS, type Trait } from './trait.ts';
+import { scaled, TRAITS, type Trait } from './trait.ts';
 import type { TraitValue } from './trait-value.ts';
 
 /** Scales of the half-normal priors on how far levels spread, over what one fruit (or mound) differs from the next. */
@@ -65,9 +65,6 @@ export function fitTrait(
 const seasonCell = ({ season }: TraitValue): string => season;
 const blockCell = ({ season, block }: TraitValue): string => `${season} ${block ?? ''}`;
 export const summerOf = (variety: string, season: string): string => `${variety} ${season}`;
-
-/** Ratios are told by logarithms. */
-export const scaled = ({ scale }: Trait, value: number): number => (scale === 'ratio' ? Math.log(value) : value);
 
 function dataOf(
   trait: Trait,
@@ -147,3 +144,6 @@ function told(found: Posterior, values: readonly TraitValue[], cellOf: (value: T
     },
   };
 }
+
+/** The upper of the two middle draws, where they are even in number. */
+export const median = (draws: Vector): number => draws.toSorted()[Math.floor(draws.length / 2)] as number;

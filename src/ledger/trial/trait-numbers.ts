@@ -9,8 +9,8 @@ import {
 } from '../../statistics/posterior/level-summary.ts';
 import { LEVEL } from '../comparison.ts';
 import { type PlainDifference, type PlainTwin, plainTwin } from './plain-twin.ts';
-import { TRAITS, type Trait, type TraitId } from './trait.ts';
-import { type FitSettings, fitTrait, type TraitFit } from './trait-fit.ts';
+import { type Trait, type TraitId, traitOf, unscaled } from './trait.ts';
+import { type FitSettings, fitTrait, median, type TraitFit } from './trait-fit.ts';
 import type { TraitValue } from './trait-value.ts';
 
 /** Fewer fruits (or mounds) of a variety than this get no estimate: decided by the makers. */
@@ -78,8 +78,7 @@ export function traitNumbers(
   yardstick: string,
   settings: FitSettings,
 ): TraitFound {
-  const trait = TRAITS.find((one) => one.id === id);
-  if (!trait) throw new RangeError(`invalid trait: ${id}`);
+  const trait = traitOf(id);
   const values = all.filter((value) => value.trait === id);
   const grown = varieties.filter((variety) => values.some((value) => value.variety === variety));
   const enough = grown.filter((variety) => values.filter((value) => value.variety === variety).length >= FEWEST);
@@ -200,14 +199,11 @@ export const drawsOf = (levels: readonly LevelDraws[], level: string): LevelDraw
 };
 
 /** From the scale of the fit to the trait's unit, or to times. */
-function back({ scale }: Trait, told: LevelInterval | undefined): Spanned {
+export function back(trait: Trait, told: LevelInterval | undefined): Spanned {
   if (!told) throw new RangeError('invalid levels: there are none');
-  const turn = scale === 'ratio' ? Math.exp : (value: number) => value;
   const { low, high, level } = told.interval;
-  return { value: turn(told.median), interval: { low: turn(low), high: turn(high), level } };
-}
-
-function median(draws: ArrayLike<number>): number {
-  const sorted = Float64Array.from(draws).sort();
-  return sorted[Math.floor(sorted.length / 2)] ?? 0;
+  return {
+    value: unscaled(trait, told.median),
+    interval: { low: unscaled(trait, low), high: unscaled(trait, high), level },
+  };
 }

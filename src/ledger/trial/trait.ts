@@ -53,3 +53,16 @@ export const TRAITS: readonly Trait[] = [
   trait('liked', 'steps', 'fruit'),
   trait('looks', 'steps', 'fruit'),
 ];
+
+/** Throws RangeError for an id that is none. */
+export function traitOf(id: string): Trait {
+  const found = TRAITS.find((one) => one.id === id);
+  if (!found) throw new RangeError(`invalid trait: ${id}`);
+  return found;
+}
+
+/** Ratios are told by logarithms. */
+export const scaled = ({ scale }: Trait, value: number): number => (scale === 'ratio' ? Math.log(value) : value);
+
+/** Back from the scale of a fit: to the trait's unit, or of a ratio's difference to times. */
+export const unscaled = ({ scale }: Trait, value: number): number => (scale === 'ratio' ? Math.exp(value) : value);

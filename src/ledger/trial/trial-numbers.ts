@@ -1,7 +1,7 @@
 import type { WeightKey } from '../../records/weights.ts';
 import { type HeldOut, heldOut } from './held-out.ts';
 import { type NextSpot, nextSpots } from './next-spot.ts';
-import { type ScorePart, scoreParts } from './score.ts';
+import { type ScorePart, scoreParts, wishedFor } from './score.ts';
 import { type ListDesk, type ListEntry, shortlist } from './shortlist.ts';
 import { TRAITS, type TraitId } from './trait.ts';
 import { type TraitFound, type TraitNumbers, traitNumbers } from './trait-numbers.ts';
@@ -58,9 +58,9 @@ export function trialNumbers({ values, varieties, yardstick, weights }: TrialInp
     yardstick,
   });
   const list = shortlist(desk(parts), weights);
-  const wished = parts.filter(({ key }) => (weights[key] ?? 0) > 0);
+  const wished = [...new Set(wishedFor(parts, weights).map(({ trait }) => trait))];
   const pulled = (pull: number): ListEntry[] => {
-    const own = by(FEWER_DRAWS, pull, [...new Set(wished.map(({ trait }) => trait))]);
+    const own = by(FEWER_DRAWS, pull, wished);
     return shortlist(desk(scoreParts(own, values)), weights);
   };
   const judged = list.some(({ standing }) => standing !== 'few');
@@ -72,7 +72,7 @@ export function trialNumbers({ values, varieties, yardstick, weights }: TrialInp
     half_pull: judged ? pulled(0.5) : [],
     double_pull: judged ? pulled(2) : [],
     next: judged ? nextSpots(parts, found, values, weights, varieties) : [],
-    held_out: [...new Set(wished.map(({ trait }) => trait))].flatMap((id) => heldOut(id, values, varieties, yardstick)),
+    held_out: wished.flatMap((id) => heldOut(id, values, varieties, yardstick)),
   };
 }
 
