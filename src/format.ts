@@ -194,6 +194,9 @@ export function createFormat(style: Style): Format {
   };
 }
 
+/** With a capital at its head. */
+export const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
 function fixed(locale: string, value: number, decimals: number, fewest = decimals): string {
   // A half that the change of units moved by a last bit is still a half.
   const rounded = Math.abs(value) < 0.5 * 10 ** -decimals ? 0 : value * (1 + 1e-12);

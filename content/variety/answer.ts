@@ -44,7 +44,8 @@ export const answersOf = ({ garden, ledger }: Facts): Answer[] =>
 
 const STATES: readonly Answer['state'][] = ['list', 'bets', 'same', 'few', 'alone', 'none'];
 
-function answerOf(garden: Facts['garden'], trial: CropTrial): Answer {
+/** For one crop. */
+export function answerOf(garden: Facts['garden'], trial: CropTrial): Answer {
   const harvested = new Set(trial.values.map(({ variety }) => variety));
   const known = trial.list.filter(({ entry }) => entry.standing !== 'few');
   const listed = trial.list.filter(({ entry }) => entry.standing === 'listed').map(({ variety }) => variety.name);

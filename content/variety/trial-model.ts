@@ -6,7 +6,7 @@ import type { CropTrial, TrialTrait } from '../../src/ledger/trial/crop-trial.ts
 import type { Standing } from '../../src/ledger/trial/shortlist.ts';
 import type { WeightKey } from '../../src/records/weights.ts';
 import { type AgainstModel, againstModel } from './against-model.ts';
-import { type Answer, answersOf } from './answer.ts';
+import { type Answer, answerOf } from './answer.ts';
 import { type Bet, betsOf } from './bet.ts';
 import { type EntryRow, entryRows } from './entry-rows.ts';
 import { type HeldModel, heldModel } from './held-model.ts';
@@ -105,9 +105,9 @@ interface SummerRow {
 /** Null before two varieties can be compared. */
 export function trialModel(facts: Facts, trial: CropTrial, panels: string | null): TrialModel | null {
   const { yardstick } = trial;
-  const answer = answersOf(facts).find(({ crop }) => crop === trial.crop.id);
   const kept = mainTraits(trial);
-  if (!yardstick || !answer || kept.length === 0) return null;
+  if (!yardstick || kept.length === 0) return null;
+  const answer = answerOf(facts.garden, trial);
   const known = trial.list.filter(({ entry }) => entry.standing !== 'few').length > 0;
   const wished = trial.wishes.filter(({ weight }) => weight > 0).map(({ trait }) => trait);
   const heaviest = trial.wishes

@@ -2,6 +2,7 @@ import type { Facts } from '../../src/book/chapter.ts';
 import type { Page } from '../../src/book/page.ts';
 import { recordLevel } from '../../src/book/record-level.ts';
 import type { Figure } from '../../src/figure.ts';
+import { sentence } from '../../src/format.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import type { CropTrial } from '../../src/ledger/trial/crop-trial.ts';
 import { isCompared } from './answer.ts';
@@ -53,5 +54,3 @@ export const figuresOf = (trial: CropTrial): Figure[] => [
   ...trial.tastes.flatMap(({ rows }) => rows.map(({ better }) => better)),
   ...trial.held_out.map(({ said }) => said),
 ];
-
-const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;

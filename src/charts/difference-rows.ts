@@ -1,7 +1,7 @@
 import type { TopLevelSpec } from 'vega-lite';
 import type { FigureUnit } from '../figure.ts';
 import type { Format } from '../format.ts';
-import { mostNameLines, NAME_LINE_PX, rowNames } from './row-names.ts';
+import { rowHeight, rowNames } from './row-names.ts';
 import { COLUMN_PX, GREY, INK, RIND, STRAW, theme } from './theme.ts';
 import { scaleAround } from './value-axis.ts';
 
@@ -37,11 +37,12 @@ export function differenceRows({ rows, unit, axisTitle, against }: DifferenceRow
   // A difference takes the scale of its unit and not the zero.
   const print: Format = { ...format, toPrint: (value, of) => format.toPrint(value, of) - zero };
   const scale = scaleAround({ smallest: Math.min(...ends), largest: Math.max(...ends), ticks: TICKS }, unit, print);
+  const names = rows.map(({ name }) => name);
   const width = COLUMN_PX - LABEL_PX - WORDS_PX;
   const y = {
     field: 'name',
     type: 'nominal' as const,
-    scale: { domain: rows.map(({ name }) => name), paddingInner: 0, paddingOuter: 0 },
+    scale: { domain: names, paddingInner: 0, paddingOuter: 0 },
     axis: null,
   };
   const x = (field: string) => ({
@@ -52,7 +53,7 @@ export function differenceRows({ rows, unit, axisTitle, against }: DifferenceRow
   });
   return {
     width,
-    height: Math.max(ROW_PX, NAME_LINE_PX * mostNameLines(rows.map(({ name }) => name)) + ROW_GAP_PX) * rows.length,
+    height: rowHeight(names, ROW_PX, ROW_GAP_PX) * rows.length,
     padding: { left: 0, right: 0, top: 2, bottom: 8 },
     autosize: 'pad',
     config: theme,
@@ -86,11 +87,7 @@ export function differenceRows({ rows, unit, axisTitle, against }: DifferenceRow
         },
         encoding: { x: x('value'), y },
       },
-      ...rowNames(
-        rows.map(({ name }) => name),
-        y,
-        0,
-      ),
+      ...rowNames(names, y, 0),
       {
         data: { values: rows.map(({ name, words }) => ({ name, words })) },
         mark: { type: 'text' as const, align: 'left' as const, color: GREY, x: width + 10 },

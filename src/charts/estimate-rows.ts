@@ -1,7 +1,7 @@
 import type { TopLevelSpec } from 'vega-lite';
 import type { FigureUnit } from '../figure.ts';
 import type { Format } from '../format.ts';
-import { mostNameLines, NAME_LINE_PX, rowNames } from './row-names.ts';
+import { rowHeight, rowNames } from './row-names.ts';
 import { COLUMN_PX, GREY, RIND, STRAW, theme } from './theme.ts';
 import { scaleFromZero } from './value-axis.ts';
 
@@ -55,7 +55,7 @@ export function estimateRows({ rows, unit, axisTitle, strip, largest }: Estimate
   const stripRow = estimates.find(({ name }) => name === strip);
   return {
     width: COLUMN_PX - LABEL_PX - COUNT_PX,
-    height: Math.max(ROW_PX, NAME_LINE_PX * mostNameLines(names) + ROW_GAP_PX) * rows.length,
+    height: rowHeight(names, ROW_PX, ROW_GAP_PX) * rows.length,
     padding: { left: 0, right: 0, top: 2, bottom: 8 },
     autosize: 'pad',
     config: theme,

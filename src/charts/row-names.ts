@@ -2,7 +2,7 @@ import { INK } from './theme.ts';
 
 /** Longest line of a name at the caption's size in the width left for it. */
 const LABEL_LETTERS = 20;
-export const NAME_LINE_PX = 14;
+const LINE_PX = 14;
 
 /** Names to the left of their rows, folded where they are long; `y` is the rows' encoding, `lift_px` what moves them up. */
 export const rowNames = (names: readonly string[], y: object, lift_px: number): object[] =>
@@ -13,16 +13,16 @@ export const rowNames = (names: readonly string[], y: object, lift_px: number): 
       align: 'right',
       color: INK,
       x: -10,
-      yOffset: -lift_px - ((lines - 1) * NAME_LINE_PX) / 2,
+      yOffset: -lift_px - ((lines - 1) * LINE_PX) / 2,
       lineBreak: '\n',
-      lineHeight: NAME_LINE_PX,
+      lineHeight: LINE_PX,
     },
     encoding: { y, text: { field: 'text' } },
   }));
 
-/** How many lines the longest of the names takes. */
-export const mostNameLines = (names: readonly string[]): number =>
-  Math.max(0, ...nameLayers(names).map(({ lines }) => lines));
+/** Of every row alike: what the longest of the names takes and a gap, and never less than so much. */
+export const rowHeight = (names: readonly string[], least_px: number, gap_px: number): number =>
+  Math.max(least_px, LINE_PX * Math.max(0, ...nameLayers(names).map(({ lines }) => lines)) + gap_px);
 
 /** Names by how many lines they take: each number of lines is centred on its row in its own way. */
 function nameLayers(names: readonly string[]): { lines: number; values: { name: string; text: string }[] }[] {

@@ -1,7 +1,7 @@
 import type { TopLevelSpec } from 'vega-lite';
 import type { FigureUnit } from '../figure.ts';
 import type { Format } from '../format.ts';
-import { mostNameLines, NAME_LINE_PX, rowNames } from './row-names.ts';
+import { rowHeight, rowNames } from './row-names.ts';
 import { COLUMN_PX, GREY, INK, RIND, theme } from './theme.ts';
 import { scaleAround } from './value-axis.ts';
 
@@ -53,7 +53,7 @@ export function seasonPanels({ names, seasons, cells, unit, axisTitle }: SeasonP
     });
     return {
       width,
-      height: Math.max(ROW_PX, NAME_LINE_PX * mostNameLines(names) + ROW_GAP_PX) * names.length,
+      height: rowHeight(names, ROW_PX, ROW_GAP_PX) * names.length,
       layer: [
         {
           data: { values: [{ text: season }] },

@@ -2,7 +2,7 @@ import MarkdownIt from 'markdown-it';
 import type { Dated } from '../dated.ts';
 import type { Day } from '../day.ts';
 import type { Figure, FigureUnit, Interval } from '../figure.ts';
-import type { Format } from '../format.ts';
+import { type Format, sentence } from '../format.ts';
 import type { Messages } from './messages.ts';
 
 export type Filters = Readonly<Record<string, (...inputs: never[]) => unknown>>;
@@ -28,7 +28,7 @@ export function createFilters(format: Format, messages: Messages): Filters {
     setting: (value: number, unit: FigureUnit) => format.setting(value, unit),
     whole: (value: number, unit: FigureUnit) => format.decimal(format.toPrint(value, unit), 0),
     unit: (unit: FigureUnit) => format.unitLabel(unit),
-    sentence: (text: string) => `${text.charAt(0).toUpperCase()}${text.slice(1)}`,
+    sentence,
     count: (value: number) => format.count(value),
     decimal: (value: number, decimals: number) => format.decimal(value, decimals),
     day: (value: Day) => format.day(value),

@@ -5,9 +5,8 @@ import { ownStation } from '../../garden/own-station.ts';
 import { type Kept, keptOr } from '../../kept.ts';
 import { WEIGHT_KEYS } from '../../records/weights.ts';
 import type { Bases } from '../bases.ts';
-import { harvestOf } from '../harvest.ts';
 import { cropHeat } from '../maturity/season-maturity.ts';
-import { openAccount } from '../season-account.ts';
+import { openAccount, type SeasonAccount } from '../season-account.ts';
 import { heatRecord } from '../weather/heat-record.ts';
 import { fruitValues } from './fruit-values.ts';
 import type { HeldOut } from './held-out.ts';
@@ -96,16 +95,24 @@ export interface TrialTaste {
 }
 
 /** A trial for every crop, in the order of their ids. Fits are kept by their inputs. */
-export const cropTrials = (garden: Garden, bases: Bases, kept: Kept): CropTrial[] =>
-  cropsOf(garden.varieties).map((crop) => cropTrial(garden, crop, bases, kept));
+export function cropTrials(garden: Garden, bases: Bases, kept: Kept): CropTrial[] {
+  const accounts = garden.seasons.map((season) => openAccount(season, bases));
+  return cropsOf(garden.varieties).map((crop) => cropTrial(garden, crop, accounts, bases, kept));
+}
 
-function cropTrial(garden: Garden, crop: Crop, bases: Bases, kept: Kept): CropTrial {
+function cropTrial(
+  garden: Garden,
+  crop: Crop,
+  accounts: readonly SeasonAccount[],
+  bases: Bases,
+  kept: Kept,
+): CropTrial {
   const varieties = garden.varieties.filter((variety) => variety.crop.id === crop.id);
-  const values = valuesOf(garden, crop, bases);
+  const values = valuesOf(garden, crop, accounts);
   const yardstick = yardstickOf(varieties, values);
   const weights = garden.about.weights ? given(garden.about.weights) : USUAL_WEIGHTS;
   const seasons = garden.seasons.filter(({ slug }) => values.some(({ season }) => season === slug));
-  const under = new Map(garden.seasons.flatMap((season) => harvestKeys(season, crop)));
+  const under = new Map(accounts.flatMap((account) => harvestKeys(account, crop)));
   const bare: CropTrial = {
     crop,
     varieties,
@@ -122,7 +129,7 @@ function cropTrial(garden: Garden, crop: Crop, bases: Bases, kept: Kept): CropTr
     moved_by_prior: [],
     next: [],
     held_out: [],
-    sound: soundRows({ garden, bases, kept, crop, varieties, under }),
+    sound: soundRows({ garden, bases, kept, crop, varieties, under }, accounts),
     tastes: [],
   };
   if (!yardstick) return bare;
@@ -158,19 +165,19 @@ interface Desk extends CropDesk {
   readonly seasons: readonly Season[];
 }
 
-function valuesOf(garden: Garden, crop: Crop, bases: Bases): TraitValue[] {
+function valuesOf(garden: Garden, crop: Crop, accounts: readonly SeasonAccount[]): TraitValue[] {
   const station = ownStation(garden);
   const heat = station && heatRecord(station, cropHeat(garden, crop));
-  return garden.seasons.flatMap((season) => [
-    ...moundValues(openAccount(season, bases), crop.id, heat),
-    ...season.plantings
+  return accounts.flatMap((account) => [
+    ...moundValues(account, crop.id, heat),
+    ...account.season.plantings
       .filter(({ variety }) => variety?.crop.id === crop.id)
-      .flatMap((planting) => fruitValues(season, planting)),
+      .flatMap((planting) => fruitValues(account.season, planting)),
   ]);
 }
 
-const harvestKeys = ({ plantings }: Season, crop: Crop): (readonly [string, readonly string[]])[] =>
-  plantings
+const harvestKeys = ({ season, harvestOf }: SeasonAccount, crop: Crop): (readonly [string, readonly string[]])[] =>
+  season.plantings
     .filter(({ variety }) => variety?.crop.id === crop.id)
     .map((planting) => [planting.key, harvestOf(planting)?.keys ?? [planting.key]]);
 
@@ -221,8 +228,11 @@ function trialTrait(desk: Desk, numbers: TraitNumbers): TrialTrait {
   };
 }
 
-function soundRows({ garden, bases, kept, crop, varieties, under }: CropDesk): CropTrial['sound'] {
-  const bySeason = garden.seasons.map((season) => soundMounds(openAccount(season, bases), crop.id));
+function soundRows(
+  { bases, kept, crop, varieties, under }: CropDesk,
+  accounts: readonly SeasonAccount[],
+): CropTrial['sound'] {
+  const bySeason = accounts.map((account) => soundMounds(account, crop.id));
   const mounds = bySeason.flat();
   const ids = varieties.map(({ id }) => id);
   const shares = keptOr(kept, 'fits', JSON.stringify(['sound-shares', mounds, ids]), () => soundShares(mounds, ids));

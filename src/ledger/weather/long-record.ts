@@ -44,7 +44,7 @@ export function yearsMeasured(
   });
 }
 
-export const isEnough = ({ read, of }: Measured): boolean => read >= ENOUGH_READ * of;
+export const isEnough = ({ read, of }: Pick<Measured, 'read' | 'of'>): boolean => read >= ENOUGH_READ * of;
 
 /** Null when the year itself, or the record, has too little to rank. */
 export function standingOf(label: string, years: readonly YearMeasured[]): Standing | null {

@@ -32,7 +32,7 @@ export function yearsAhead(clock: Clock, day: Day, season_end: Day): YearAhead[]
 function sumsOf({ label, days: all }: Window, heat: (day: Window['days'][number]) => number | null, days: number) {
   const heats = all.slice(0, days).map(heat);
   const read = heats.filter((one) => one !== null);
-  if (!isEnough({ value: 0, read: read.length, of: days, at_least: false, evened: null })) return [];
+  if (!isEnough({ read: read.length, of: days })) return [];
   const mean = read.reduce((sum, one) => sum + one, 0) / read.length;
   const sums = new Float64Array(days + 1);
   for (const [at, one] of heats.entries()) sums[at + 1] = (sums[at] as number) + (one ?? mean);

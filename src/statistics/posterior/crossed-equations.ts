@@ -6,8 +6,8 @@
  *   [ TZᵗQ   TZᵗZT + I ] [v] = [ TZᵗy ]
  *
  * stands for any ratio τ of a factor's SD to the residual's, 0 included. With C this matrix, |C| = |V| |QᵗV⁻¹Q| and
- * yᵗPy = yᵗy - rᵗC⁻¹r (Searle, Casella & McCulloch 1992, Variance Components, 7.6 and appendix M; from memory). Same
- * numbers as `mixed-model/restricted-likelihood`, at a cost that fits thousands of ratios.
+ * yᵗPy = yᵗy - rᵗC⁻¹r (Searle, Casella & McCulloch 1992, Variance Components, 7.6 and appendix M; from memory). Both
+ * the restricted likelihood and the posterior are evaluated on them, at a cost that fits thousands of ratios.
  */
 import type { Vector } from '../mixed-model/cholesky.ts';
 import type { FixedPart } from '../mixed-model/fixed-part.ts';
