@@ -5,6 +5,7 @@ import type { Day } from '../../src/day.ts';
 import type { Reason } from '../../src/figure.ts';
 import { cropNames } from '../../src/garden/crop-name.ts';
 import type { CropWindow, GrowingWindow } from '../../src/ledger/window/crop-window.ts';
+import { FEWEST_OVER } from '../../src/statistics/ripe-states/seen-fruit.ts';
 import { bandDays, dayAt, printedLine } from './window-dates.ts';
 import { windowsTable } from './window-tables.ts';
 
@@ -20,6 +21,8 @@ export interface WindowModel {
   readonly cut: number;
   readonly unripe: number;
   readonly over: number;
+  /** Fewest cut over from which a window tells when it is too late. */
+  readonly need_over: number;
   readonly by_planting: number;
   readonly years: number;
   /** Why no window can be told, of any fruit; null where one can. */
@@ -46,6 +49,7 @@ export function windowModel({ garden }: Facts, found: CropWindow): WindowModel {
     cut: found.cut.length,
     unripe: found.counts.U,
     over: found.counts.O,
+    need_over: FEWEST_OVER,
     by_planting: found.by_planting,
     years: found.years.length,
     cannot: found.cannot,

@@ -58,7 +58,7 @@ test.each(SETTINGS)('windows hold what comes: $name', (setting) => {
   const gardens = Array.from({ length: GARDENS }, (_, index) => judgedWindows(setting, index + 1, DRAWS)).filter(
     (one) => one !== null,
   );
-  // Where nothing was cut over, no window tells of it, and there is nothing to hold.
+  // Where too few were cut over, no window tells of it, and there is nothing to hold.
   const covered = FIGURES.flatMap((figure) => {
     const windows = gardens.map((garden) => garden[figure]);
     return windows.flat().some(({ interval }) => interval) ? [{ figure, coverage: coverageOf(windows) }] : [];

@@ -22,7 +22,7 @@ export interface WeekWindow {
   /** 5 times and 9 times in 10. */
   readonly half: DayBand;
   readonly most: DayBand;
-  /** When it is over, 9 times in 10; null where none was cut over till then. */
+  /** When it is over, 9 times in 10; null where too few were cut over till then. */
   readonly over: DayBand | null;
 }
 

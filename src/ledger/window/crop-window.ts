@@ -63,7 +63,7 @@ export function cropWindow(garden: Garden, crop: Crop, day: Day | null, bases: B
       to_over: spreadFigure(
         { ...told, id: `${told.id}.to_over`, basis },
         line?.over ?? null,
-        cannot ?? because('none-cut-over'),
+        cannot ?? because('few-cut-over'),
       ),
     };
   });
@@ -142,6 +142,6 @@ function spreadFigure({ id, cut, basis }: Stands, spread: Spread | null, without
     method: 'ripe-window',
     source: 'mccullagh-1980',
     basis,
-    reason: value !== null ? null : spread ? because('beyond-season') : (without ?? because('none-cut-over')),
+    reason: value !== null ? null : spread ? because('beyond-season') : (without ?? because('few-cut-over')),
   };
 }

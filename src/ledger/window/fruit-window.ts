@@ -35,7 +35,7 @@ export interface Spread {
 
 export interface WindowLine {
   readonly ripe: Spread;
-  /** Null where no fruit was cut over: nobody can say when it will be too late. */
+  /** Null where too few fruits were cut over: nobody can say when it will be too late. */
   readonly over: Spread | null;
   /** Chance, of 1, that it is ripe, or over, on each day from today on. */
   readonly ripe_by: readonly number[];

@@ -33,16 +33,16 @@ export interface Remaining {
   readonly most: Interval;
 }
 
-/** No fruit was cut that far on, so nothing but the prior tells when this one will be. */
+/** No fruit was cut that far on, or too few over, so nothing but the prior tells when this one will be. */
 export interface NoneSeen {
-  readonly cannot: { readonly code: 'none-cut-prime' | 'none-cut-over' };
+  readonly cannot: { readonly code: 'none-cut-prime' | 'few-cut-over' };
 }
 
 export interface RipeWindow {
   readonly to_just: Remaining;
   readonly to_prime: Remaining | NoneSeen;
   readonly to_over: Remaining | NoneSeen;
-  /** Chances of 1, so much later; ripe is just ripe or prime. Null where none was cut over, which leaves those two unparted. */
+  /** Chances of 1, so much later; ripe is just ripe or prime. Null where too few were cut over, which leaves those two unparted. */
   readonly later: readonly {
     readonly after: number;
     readonly unripe: number;
@@ -108,7 +108,7 @@ export function ripeWindow(states: RipeStates, fruit: GrowingFruit, after: reado
   return {
     to_just: remaining((later) => 1 - chance(['U'], later)),
     to_prime: prime ? remaining((later) => chance(['P', 'O'], later)) : { cannot: { code: 'none-cut-prime' } },
-    to_over: over ? remaining((later) => chance(['O'], later)) : { cannot: { code: 'none-cut-over' } },
+    to_over: over ? remaining((later) => chance(['O'], later)) : { cannot: { code: 'few-cut-over' } },
     later: after.map((one) => {
       const unripe = chance(['U'], one);
       const gone = over ? chance(['O'], one) : null;

@@ -13,7 +13,7 @@ import { randomStream } from '../random-stream.ts';
 import { grownSpan } from './grown-span.ts';
 import { middlesGrid, varietyCurve } from './middles-grid.ts';
 import { checkPriors, logPrior, type RipePriors } from './ripe-priors.ts';
-import { inOrder, type RipeRefusal, type RipeState, refusalOf, type SeenFruit } from './seen-fruit.ts';
+import { FEWEST_OVER, inOrder, type RipeRefusal, type RipeState, refusalOf, type SeenFruit } from './seen-fruit.ts';
 import { type SharedMiddles, sharedMiddles, sharings } from './shared-middles.ts';
 import type { Sight, Stages } from './state-chance.ts';
 
@@ -45,7 +45,7 @@ export interface RipeStates {
   /** Log of the ratio of a stage's end to its beginning. */
   readonly just: Vector;
   readonly prime: Vector;
-  /** Whether a fruit was cut that was prime or over, and one that was over: without, only the prior tells of it. */
+  /** Whether a fruit was cut that was prime or over, and as many over as tell of it: without, only the prior does. */
   readonly seen: { readonly prime: boolean; readonly over: boolean };
   /** Points tried, and the share of the heaviest: a lattice on which one point holds nearly all is too coarse. */
   readonly lattice: { readonly points: number; readonly largest_share: number };
@@ -106,7 +106,7 @@ export function ripeStates(
     ...drawn,
     seen: {
       prime: told.some(({ state }) => state === 'P' || state === 'O'),
-      over: told.some(({ state }) => state === 'O'),
+      over: told.filter(({ state }) => state === 'O').length >= FEWEST_OVER,
     },
     lattice: {
       points: lattice.points.length,

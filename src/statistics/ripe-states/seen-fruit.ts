@@ -23,6 +23,12 @@ export interface SeenFruit {
 
 /** Fewest cut fruits of all varieties together. A judgement of the makers, no source. */
 export const FEWEST_CUT = 6;
+/**
+ * Fewest cut over from which it is told when one will be. Where fruits are picked by their signs, a single one that was
+ * over is an odd one, and windows built on it held some four in ten of what they should hold nine of
+ * (tests/truth/ripe-window.truth.ts). A judgement of the makers, no source.
+ */
+export const FEWEST_OVER = 2;
 
 /** Why there is nothing to tell. */
 export type RipeRefusal =

@@ -160,10 +160,10 @@ describe('where nothing can be told it says why', () => {
     expect(windowOf({ warmth })).toMatchObject({ days_because: 'heat-unread', clock: { unit: 'days' } });
   });
 
-  test('none over: nobody can say when it will be too late', () => {
-    const found = windowOf({ cuts: CUTS.slice(0, 15) });
+  test.each([15, 16])('of %i cuts one over at most: nobody can say when it will be too late', (cuts) => {
+    const found = windowOf({ cuts: CUTS.slice(0, cuts) });
     expect(lineOf(found).line.over).toBeNull();
-    expect(first(found).to_over).toMatchObject({ value: null, reason: { code: 'none-cut-over' } });
+    expect(first(found).to_over).toMatchObject({ value: null, reason: { code: 'few-cut-over' } });
     expect(first(found).to_ripe.value).not.toBeNull();
   });
 

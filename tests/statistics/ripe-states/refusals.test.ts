@@ -38,8 +38,13 @@ it('stages that no fruit was cut in are not told', () => {
   const hanging = { variety: 'a', from: 34, to: 35, call_wrong: 0 };
   const prime = given(ripeWindow(told(fruits('UUUJPPP')), hanging, [5]));
   expect('cannot' in prime.to_prime).toBe(false);
-  expect(prime.to_over).toEqual({ cannot: { code: 'none-cut-over' } });
+  expect(prime.to_over).toEqual({ cannot: { code: 'few-cut-over' } });
   expect(prime.later[0]).toMatchObject({ ripe: null, over: null });
+  // One over is an odd one; two are told.
+  const one = given(ripeWindow(told(fruits('UUUJPPO')), hanging, []));
+  expect(one.to_over).toEqual({ cannot: { code: 'few-cut-over' } });
+  const two = given(ripeWindow(told(fruits('UUUJPOO')), hanging, []));
+  expect('cannot' in two.to_over).toBe(false);
   const just = given(ripeWindow(told(fruits('UUUJJJJ')), hanging, []));
   expect(just.to_prime).toEqual({ cannot: { code: 'none-cut-prime' } });
 });
