@@ -1,8 +1,11 @@
 import { resolve } from 'node:path';
 import nunjucks from 'nunjucks';
+import { CompiledTemplates } from './compiled-templates.ts';
 import type { Drawings } from './drawings.ts';
 import type { Filters } from './filters.ts';
 import type { Messages } from './messages.ts';
+
+const SETTINGS = { autoescape: true, throwOnUndefined: true };
 
 /** The template environment: our folders only, everything escaped, an undefined value an error. */
 export function createTemplates(
@@ -11,8 +14,8 @@ export function createTemplates(
   messages: Messages,
   drawings: Drawings,
 ): nunjucks.Environment {
-  const loader = new nunjucks.FileSystemLoader(folders.map((folder) => resolve(folder)));
-  const environment = new nunjucks.Environment(loader, { autoescape: true, throwOnUndefined: true });
+  const paths = folders.map((folder) => resolve(folder));
+  const environment = new nunjucks.Environment(new CompiledTemplates(paths, SETTINGS), SETTINGS);
   for (const [name, filter] of Object.entries(filters)) {
     environment.addFilter(name, filter as (...inputs: unknown[]) => unknown);
   }

@@ -2,8 +2,10 @@ import { expect, test } from 'vitest';
 import { siteMadeAnew, siteOfFolder } from '../site/built.ts';
 import { golden } from './golden.ts';
 
-test('the figures of the demo garden are the ones kept here', { timeout: 120_000 }, async () => {
-  const site = await siteMadeAnew('data/garden');
+const anew = siteMadeAnew('data/garden');
+
+test('the figures of the demo garden are the ones kept here', async () => {
+  const site = await anew;
   const made = new Map([['figures.json', String(site.get('data/figures.json'))]]);
   const kept = golden('tests/books/demo', made).get('figures.json') ?? '{}';
   expect(JSON.parse(String(made.get('figures.json')))).toEqual(JSON.parse(kept));
@@ -11,8 +13,14 @@ test('the figures of the demo garden are the ones kept here', { timeout: 120_000
   expect(made.get('figures.json')).toBe(kept);
 });
 
+test('what other tests made of it and kept changes no byte of the demo', async () => {
+  const [fresh, kept] = [await anew, await siteOfFolder('data/garden')];
+  expect([...kept.keys()]).toEqual([...fresh.keys()]);
+  for (const [path, content] of fresh) expect(String(kept.get(path)) === String(content), path).toBe(true);
+});
+
 test('every basis is listed once, and every figure’s basis is listed', async () => {
-  const site = await siteOfFolder('data/garden');
+  const site = await anew;
   const { figures } = JSON.parse(String(site.get('data/figures.json'))) as {
     figures: Record<string, { basis: string }>;
   };

@@ -9,7 +9,7 @@ import { drawSvg } from '../../src/site/chart-svg.ts';
 import { createDraw } from '../../src/site/draw.ts';
 import { scratch } from '../disk/scratch.ts';
 
-const GARDEN = 'data/garden';
+const GARDEN = 'tests/books/gardens/southern';
 
 interface Built {
   readonly site: Readonly<Record<string, string>>;
@@ -19,7 +19,7 @@ interface Built {
   readonly asked: Readonly<Record<string, number>>;
 }
 
-/** The demo garden's site, and what had to be made for it. */
+/** The garden's site, and what had to be made for it. */
 async function built(kept: Kept): Promise<Built> {
   let drawn = 0;
   const [asked, missed]: Record<string, number>[] = [{}, {}];
@@ -48,7 +48,7 @@ async function built(kept: Kept): Promise<Built> {
   };
 }
 
-test('what is kept changes no byte, saves what it can, and damaged is made again', { timeout: 120_000 }, async () => {
+test('what is kept changes no byte, saves what it can, and damaged is made again', async () => {
   const folder = join(scratch(), 'kept');
   const again = async (): Promise<Built> => {
     const kept = openKept(folder, 'mark');
@@ -61,7 +61,7 @@ test('what is kept changes no byte, saves what it can, and damaged is made again
   const warm = await again();
   expect(cold.site).toEqual(plain.site);
   expect(warm.site).toEqual(plain.site);
-  expect(cold.drawn).toBeGreaterThan(20);
+  expect(cold.drawn).toBeGreaterThan(10);
   expect(warm.drawn).toBe(0);
   // Everything asked for is found: each record file, fit and chart of this garden can be kept.
   expect(warm.missed).toEqual({});

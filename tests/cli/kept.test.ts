@@ -21,9 +21,7 @@ function built(garden: string, ...more: string[]): string {
 const FULL = 'read checked computed set written';
 const STANDS = 'read checked stands';
 
-test('a handbook made from these very records stands, until one of them or a page of it changes', {
-  timeout: 120_000,
-}, () => {
+test('a handbook made from these very records stands, until one of them or a page of it changes', () => {
   const garden = begun();
   const site = join(garden, 'site');
   expect(built(garden)).toBe(FULL);
@@ -57,7 +55,7 @@ test('what a standing handbook warns of is said again', () => {
   expect(second.split('\nstands ')[0]).toBe(first.split('\ncomputed ')[0]);
 });
 
-test('a damaged or missing store changes no byte of the site', { timeout: 60_000 }, () => {
+test('a damaged or missing store changes no byte of the site', () => {
   const garden = begun();
   const site = join(garden, 'site');
   const store = join(garden, '.groundspot', 'kept');

@@ -2,10 +2,9 @@ import { existsSync, readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { loadGarden } from '../../src/cli/load-garden.ts';
-import { bookOf } from '../../src/cli/make-book.ts';
-import type { Garden } from '../../src/garden/garden.ts';
 import { inLanguage } from '../../src/garden/in-language.ts';
 import { PARTED, SIGN_KEYS, SIGNS } from '../../src/records/sign.ts';
+import { bookOfFolder } from '../site/built.ts';
 
 const demo = loadGarden('data/garden');
 const { reference } = demo;
@@ -100,14 +99,14 @@ test('no person has checked a caution until one is named', () => {
 });
 
 test('every figure of the demo names a method and a formula source that have words', () => {
-  const { figures } = bookOf(demo, demo.garden as Garden, null);
+  const { figures } = bookOfFolder('data/garden');
   expect(figures.length).toBeGreaterThan(100);
   expect(figures.filter(({ method }) => !methods.has(method)).map(({ id }) => id)).toEqual([]);
   expect(figures.filter(({ source }) => source !== null && !sources.has(source)).map(({ id }) => id)).toEqual([]);
 });
 
 test('a figure has a value, or a reason; an interval holds its value', () => {
-  const { figures } = bookOf(demo, demo.garden as Garden, null);
+  const { figures } = bookOfFolder('data/garden');
   for (const { id, value, interval, reason } of figures) {
     if (value === null) expect(reason, id).not.toBeNull();
     else expect(Number.isFinite(value), id).toBe(true);

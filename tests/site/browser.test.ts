@@ -12,7 +12,7 @@ import { LITTLE_GARDENS } from './little-gardens.ts';
 const path = chromiumOrSay('pages in a browser: accessibility, widths, fonts, print');
 /** For tests that open every page: a busy machine takes several times what an idle one does. */
 const LONG = 120_000;
-const axe = createRequire(import.meta.url).resolve('axe-core');
+const axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
 describe.skipIf(path === null)('in a browser, straight from the disk', () => {
   let folder = '';
@@ -43,32 +43,38 @@ describe.skipIf(path === null)('in a browser, straight from the disk', () => {
   const address = (name: string, file: string): string => pathToFileURL(join(folder, name, file)).href;
   const pagesOf = (name: string): string[] => htmlPages(sites.get(name) ?? new Map()).map(([file]) => file);
 
-  /** Opens a page and notes whatever it complains of or asks for outside the disk. */
-  async function open(
-    name: string,
-    file: string,
-    options: BrowserContextOptions = {},
-  ): Promise<{ page: Page; faults: string[] }> {
+  /** An empty tab; `turn` opens a page in it, for tests that look at every page of a book. */
+  async function newTab(options: BrowserContextOptions = {}): Promise<Page> {
     const context = await browser.newContext(options);
-    const page = await context.newPage();
-    const faults: string[] = [];
-    page.on('console', (message) => faults.push(`${file}: console: ${message.text()}`));
-    page.on('pageerror', (error) => faults.push(`${file}: ${error.message}`));
-    page.on('requestfailed', (request) => faults.push(`${file}: failed: ${request.url()}`));
-    page.on('request', (request) => {
-      if (!/^(file|data):/.test(request.url())) faults.push(`${file}: asks for ${request.url()}`);
-    });
+    return context.newPage();
+  }
+
+  async function turn(page: Page, name: string, file: string): Promise<void> {
     await page.goto(address(name, file));
     await page.evaluate('document.fonts.ready');
-    return { page, faults };
+  }
+
+  async function open(name: string, file: string, options: BrowserContextOptions = {}): Promise<Page> {
+    const page = await newTab(options);
+    await turn(page, name, file);
+    return page;
   }
 
   test(
     'no page complains, asks for anything outside, or is wider than the screen, a telephone’s or a desk’s',
     async () => {
+      const page = await newTab();
+      const faults: string[] = [];
+      page.on('console', (message) => faults.push(`${page.url()}: console: ${message.text()}`));
+      page.on('pageerror', (error) => faults.push(`${page.url()}: ${error.message}`));
+      page.on('requestfailed', (request) => faults.push(`${page.url()}: failed: ${request.url()}`));
+      page.on('request', (request) => {
+        if (!/^(file|data):/.test(request.url())) faults.push(`${page.url()}: asks for ${request.url()}`);
+      });
       for (const name of sites.keys()) {
         for (const file of pagesOf(name)) {
-          const { page, faults } = await open(name, file, { viewport: { width: 360, height: 740 } });
+          await page.setViewportSize({ width: 360, height: 740 });
+          await turn(page, name, file);
           for (const width of [360, 1000]) {
             await page.setViewportSize({ width, height: 740 });
             const excess = await page.evaluate(
@@ -77,33 +83,38 @@ describe.skipIf(path === null)('in a browser, straight from the disk', () => {
             expect(`${name}/${file} ${width}: ${excess}`).toBe(`${name}/${file} ${width}: 0`);
           }
           expect(faults).toEqual([]);
-          await page.context().close();
         }
       }
+      await page.context().close();
     },
     LONG,
   );
 
-  test.each([360, 1100])(
-    'axe finds nothing, at a width of %i px',
-    async (width) => {
+  test(
+    'axe finds nothing on a telephone and at a desk',
+    async () => {
+      const page = await newTab({ bypassCSP: true });
       for (const file of pagesOf('demo')) {
-        const { page } = await open('demo', file, { viewport: { width, height: 900 }, bypassCSP: true });
+        await page.setViewportSize({ width: 360, height: 900 });
+        await turn(page, 'demo', file);
         await page.addScriptTag({ path: axe });
-        // Colours do not change with the width, and looking for them takes most of the time.
-        const rules = JSON.stringify({ 'color-contrast': { enabled: width === 360 } });
-        const found = (await page.evaluate(`axe.run(document, { resultTypes: ["violations"], rules: ${rules} })`)) as {
-          violations: { id: string; nodes: { html: string }[] }[];
-        };
-        expect(found.violations.map(({ id, nodes }) => `${file} ${width}: ${id}: ${nodes[0]?.html}`)).toEqual([]);
-        await page.context().close();
+        for (const width of [360, 1100]) {
+          await page.setViewportSize({ width, height: 900 });
+          // Colours do not change with the width, and looking for them takes most of the time.
+          const rules = JSON.stringify({ 'color-contrast': { enabled: width === 360 } });
+          const found = (await page.evaluate(
+            `axe.run(document, { resultTypes: ["violations"], rules: ${rules} })`,
+          )) as { violations: { id: string; nodes: { html: string }[] }[] };
+          expect(found.violations.map(({ id, nodes }) => `${file} ${width}: ${id}: ${nodes[0]?.html}`)).toEqual([]);
+        }
       }
+      await page.context().close();
     },
     LONG,
   );
 
   test('the faces are ours, from the disk', async () => {
-    const { page } = await open('demo', 'yield/index.html');
+    const page = await open('demo', 'yield/index.html');
     const loaded = await page.evaluate(
       '[...document.fonts].filter((face) => face.status === "loaded").map((face) => face.family.replace(/["\']/g, ""))',
     );
@@ -124,7 +135,7 @@ describe.skipIf(path === null)('in a browser, straight from the disk', () => {
   });
 
   test('a keyboard reaches the page at once', async () => {
-    const { page } = await open('demo', 'yield/index.html');
+    const page = await open('demo', 'yield/index.html');
     await page.keyboard.press('Tab');
     expect(await page.evaluate('document.activeElement.getAttribute("href")')).toBe('#page');
     await page.context().close();
@@ -140,7 +151,7 @@ describe.skipIf(path === null)('in a browser, straight from the disk', () => {
   test.each(['yield/index.html', 'ripe/index.html', 'sheets/visits/index.html'])(
     'a keyboard reaches all of %s, in the order of the page, and shows where it is',
     async (file) => {
-      const { page } = await open('demo', file);
+      const page = await open('demo', file);
       const reachable = (await page.evaluate(REACHABLE)) as number[];
       expect(reachable.length).toBeGreaterThan(4);
       const held: [number, number][] = [];
@@ -155,7 +166,7 @@ describe.skipIf(path === null)('in a browser, straight from the disk', () => {
   );
 
   test('nothing moves, whoever asks for it', async () => {
-    const { page } = await open('demo', 'ripe/index.html');
+    const page = await open('demo', 'ripe/index.html');
     const moving = await page.evaluate(
       '[...document.querySelectorAll("*")].map((part) => getComputedStyle(part)).filter((style) => style.animationName !== "none" || style.transitionDuration !== "0s" || style.scrollBehavior !== "auto").length',
     );
@@ -165,7 +176,7 @@ describe.skipIf(path === null)('in a browser, straight from the disk', () => {
 
   /** Pages of the printed page and their size in points, read from the PDF itself. */
   async function printed(name: string, file: string): Promise<{ count: number; sizes: string[] }> {
-    const { page } = await open(name, file);
+    const page = await open(name, file);
     const pdf = (await page.pdf({ preferCSSPageSize: true, printBackground: true })).toString('latin1');
     await page.context().close();
     const sizes = [...pdf.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)].map(
@@ -191,8 +202,10 @@ describe.skipIf(path === null)('in a browser, straight from the disk', () => {
     'on paper no word of %s is lost and nothing is cut off at the edge',
     async (name, mm) => {
       const width = Math.floor((mm * 96) / 25.4);
+      const page = await newTab({ viewport: { width, height: 900 } });
       for (const file of pagesOf(name)) {
-        const { page } = await open(name, file, { viewport: { width, height: 900 } });
+        await page.emulateMedia({ media: 'screen' });
+        await turn(page, name, file);
         const onScreen = await page.evaluate(WORDS);
         await page.emulateMedia({ media: 'print' });
         expect(await page.evaluate(WORDS), file).toBe(onScreen);
@@ -200,8 +213,8 @@ describe.skipIf(path === null)('in a browser, straight from the disk', () => {
         // Cards fill the whole paper, and are held to their marks elsewhere.
         if (!/^[a-z]+\/card(-[a-z]+)?\//.test(file))
           expect(await page.evaluate(OVER_THE_EDGE), `${name}/${file}`).toEqual([]);
-        await page.context().close();
       }
+      await page.context().close();
     },
     LONG,
   );

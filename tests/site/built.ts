@@ -1,3 +1,4 @@
+import type { Book } from '../../src/book/book.ts';
 import { type LoadedGarden, loadGarden } from '../../src/cli/load-garden.ts';
 import { loadReference } from '../../src/cli/load-reference.ts';
 import { bookOf } from '../../src/cli/make-book.ts';
@@ -14,33 +15,44 @@ export type Site = ReadonlyMap<string, string | Uint8Array>;
 const draw = createDraw();
 const reference = loadReference('data/reference');
 
-async function built(
-  { garden, problems }: Pick<LoadedGarden, 'garden' | 'problems'>,
-  today: Day | null,
-  kept: Kept = NOTHING_KEPT,
-  drawn: Draw = draw,
-): Promise<Site> {
+type Loaded = Pick<LoadedGarden, 'garden' | 'problems'>;
+
+function bookFrom({ garden, problems }: Loaded, today: Day | null, kept: Kept): Book {
   const errors = problems.filter(({ severity }) => severity === 'error');
   if (!garden || errors.length > 0) throw new Error(`invalid test garden: ${JSON.stringify(errors)}`);
-  const book = bookOf({ reference }, garden, today, kept);
-  return buildSite(book, { layouts: 'layouts', content: 'content', version: '0.0.0', draw: drawn });
+  return bookOf({ reference }, garden, today, kept);
+}
+
+const siteOf = (book: Book, drawn: Draw = draw): Promise<Site> =>
+  buildSite(book, { layouts: 'layouts', content: 'content', version: '0.0.0', draw: drawn });
+
+/** The book of a garden's folder. */
+export function bookOfFolder(folder: string): Book {
+  const kept = keptForTests(folder, '');
+  const book = bookFrom(loadGarden(folder), null, kept);
+  kept.save();
+  return book;
 }
 
 /** The site of a garden's folder, in memory. */
 export async function siteOfFolder(folder: string, today: Day | null = null): Promise<Site> {
   const kept = keptForTests(folder, today ?? '');
-  const site = await built(loadGarden(folder), today, kept, createDraw(kept));
+  const site = await siteOf(bookFrom(loadGarden(folder), today, kept), createDraw(kept));
   kept.save();
   return site;
 }
 
 /** The same, with nothing taken from what was made before. */
-export const siteMadeAnew = (folder: string): Promise<Site> => built(loadGarden(folder), null);
+export const siteMadeAnew = (folder: string): Promise<Site> => siteOf(bookFrom(loadGarden(folder), null, NOTHING_KEPT));
 
 /** The site of a garden given as texts by path, in memory. */
-export function siteOfTexts(texts: Readonly<Record<string, string>>, today: Day | null = null): Promise<Site> {
+export function siteOfTexts(
+  texts: Readonly<Record<string, string>>,
+  today: Day | null = null,
+  kept: Kept = NOTHING_KEPT,
+): Promise<Site> {
   const files = Object.entries(texts).map(([path, text]) => ({ path, bytes: new TextEncoder().encode(text) }));
-  return built(linkGarden(readGardenRecords(files), reference.crops), today);
+  return siteOf(bookFrom(linkGarden(readGardenRecords(files), reference.crops), today, kept));
 }
 
 export const htmlPages = (site: Site): [string, string][] =>

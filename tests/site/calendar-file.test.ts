@@ -33,9 +33,10 @@ test('planting out ends the day after its last', async () => {
 });
 
 test('the same records give the same bytes, and the day of the book stamps it', async () => {
-  const [first, second] = [await siteOfFolder('data/garden'), await siteOfFolder('data/garden')];
+  const folder = 'tests/books/gardens/us-letter';
+  const [first, second] = [await siteOfFolder(folder), await siteOfFolder(folder)];
   expect(calendarOf(first)).toBe(calendarOf(second));
-  const earlier = await siteOfFolder('data/garden', '2025-06-01' as Day);
+  const earlier = await siteOfFolder(folder, '2025-06-01' as Day);
   expect(calendarOf(earlier)).toContain('DTSTAMP:20250601T000000Z');
 });
 

@@ -1,15 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { girthStripModel } from '../../../content/papers/girth-strip.ts';
-import { loadGarden } from '../../../src/cli/load-garden.ts';
-import { bookOf } from '../../../src/cli/make-book.ts';
 import { readPage } from '../../books/reading.ts';
-import { siteOfFolder } from '../../site/built.ts';
+import { bookOfFolder, siteOfFolder } from '../../site/built.ts';
 
-const stripOf = (folder: string) => {
-  const loaded = loadGarden(folder);
-  if (!loaded.garden) throw new Error('no garden');
-  return girthStripModel(bookOf(loaded, loaded.garden, null).facts);
-};
+const stripOf = (folder: string) => girthStripModel(bookOfFolder(folder).facts);
 
 /** 1 in = 25.4 mm (the agreement of 1959). */
 describe('the girth strip is true to size', () => {

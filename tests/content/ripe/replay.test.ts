@@ -30,7 +30,7 @@ const WEATHER = drawnWeather([2024, 2025], 33);
 const garden = (shape: Shape = {}, weather: string | null = WEATHER, edition: 'home' | 'community' = 'community') =>
   textGarden({ 2024: drawnSeason(2024, 31, shape), 2025: drawnSeason(2025, 32, shape) }, { weather, edition });
 
-describe('two summers looked over and cut', { timeout: 60_000 }, () => {
+describe('two summers looked over and cut', () => {
   const book = bookFrom(garden());
 
   test('begin with what came true, counted in the table to download', async () => {
@@ -78,7 +78,7 @@ describe('two summers looked over and cut', { timeout: 60_000 }, () => {
   });
 });
 
-describe('too few', { timeout: 60_000 }, () => {
+describe('too few', () => {
   test('no cut at all', async () => {
     const bare = textGarden({ 2025: { plantings: plantings(2025), fruits: '', visits: '' } });
     const words = await wordsOf(bookFrom(bare));

@@ -1,14 +1,10 @@
 /** The demo garden's report on its watermelons, against its records read with a pencil. */
 import { expect, test } from 'vitest';
 import { trialModel } from '../../../content/variety/trial-model.ts';
-import { loadGarden } from '../../../src/cli/load-garden.ts';
-import { loadReference } from '../../../src/cli/load-reference.ts';
-import { bookOf } from '../../../src/cli/make-book.ts';
+import { bookOfFolder } from '../../site/built.ts';
 import { trialOf } from './tried-garden.ts';
 
-const { garden } = loadGarden('data/garden');
-if (!garden) throw new Error('no demo garden');
-const { facts } = bookOf({ reference: loadReference('data/reference') }, garden, null);
+const { facts } = bookOfFolder('data/garden');
 const model = trialModel(facts, trialOf(facts, 'watermelon'), null);
 if (!model) throw new Error('no report');
 

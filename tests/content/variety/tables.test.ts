@@ -5,15 +5,12 @@ import { figuresOf } from '../../../content/variety/trial-page.ts';
 import { estimatesTable, valuesTable } from '../../../content/variety/trial-tables.ts';
 import type { Book } from '../../../src/book/book.ts';
 import type { Cell, Table } from '../../../src/book/table.ts';
-import { loadGarden } from '../../../src/cli/load-garden.ts';
-import { loadReference } from '../../../src/cli/load-reference.ts';
-import { bookOf } from '../../../src/cli/make-book.ts';
 import type { Figure } from '../../../src/figure.ts';
 import type { CropTrial } from '../../../src/ledger/trial/crop-trial.ts';
 import { folderOf, GARDENS } from '../../books/garden-list.ts';
+import { bookOfFolder } from '../../site/built.ts';
 import { bookOfTexts, mounds, SIX_CROPS, triedGarden } from './tried-garden.ts';
 
-const reference = loadReference('data/reference');
 const FOLDERS: Readonly<Record<string, string>> = {
   ...Object.fromEntries(GARDENS.map(({ name }) => [name, folderOf(name)])),
   'the demo': 'data/garden',
@@ -23,9 +20,7 @@ const books = new Map<string, Book>();
 function bookIn(name: string): Book {
   const found = books.get(name);
   if (found) return found;
-  const { garden } = loadGarden(FOLDERS[name] ?? '');
-  if (!garden) throw new Error(`no garden ${name}`);
-  const made = bookOf({ reference }, garden, null);
+  const made = bookOfFolder(FOLDERS[name] ?? '');
   books.set(name, made);
   return made;
 }
