@@ -29,6 +29,10 @@ export interface WindowModel {
   readonly cannot: Reason | null;
   readonly growing: number;
   readonly told: number;
+  /** Of those told, likelier ripe than not on the day of the book. */
+  readonly ripe_now: number;
+  /** The first of the others, and the day from which it is; null where none is within the season. */
+  readonly next: { readonly fruit: string; readonly day: Day } | null;
   /** Fruits on the strip. */
   readonly drawn: number;
   /** Fruits without a window, by the reason, with their ids. */
@@ -55,6 +59,8 @@ export function windowModel({ garden }: Facts, found: CropWindow): WindowModel {
     cannot: found.cannot,
     growing: found.growing.length,
     told: told.length,
+    ripe_now: told.filter((one) => middleOf(one) === one.window?.day).length,
+    next: nextOf(told),
     drawn: Math.min(told.length, MOST_ROWS),
     without: codes.flatMap((code) => {
       const own = found.growing.filter(({ cannot }) => cannot?.code === code);
@@ -64,6 +70,18 @@ export function windowModel({ garden }: Facts, found: CropWindow): WindowModel {
     calls: found.calls,
     chart: told.length > 0 ? chartId(found) : null,
   };
+}
+
+/** The day from which a fruit is likelier ripe than not; null without a window, or where that is beyond the season. */
+const middleOf = ({ window }: GrowingWindow): Day | null =>
+  window && dayAt(window.day, printedLine(window).ripe.median);
+
+function nextOf(told: readonly GrowingWindow[]): WindowModel['next'] {
+  const ahead = told.flatMap((one) => {
+    const day = middleOf(one);
+    return day && day !== one.window?.day ? [{ fruit: one.fruit.id, day }] : [];
+  });
+  return ahead.sort((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0))[0] ?? null;
 }
 
 const chartId = ({ crop }: CropWindow): string => `windows-${crop.id.toLowerCase()}`;
@@ -101,7 +119,8 @@ export function windowChart({ garden, format }: Facts, found: CropWindow): Chart
 export const soonest = (growing: readonly GrowingWindow[]): GrowingWindow[] =>
   [...growing].sort((a, b) => (keyOf(a) < keyOf(b) ? -1 : keyOf(a) > keyOf(b) ? 1 : 0));
 
-const keyOf = ({ window, cannot }: GrowingWindow): string => {
+const keyOf = (one: GrowingWindow): string => {
+  const { window, cannot } = one;
   if (!window) return cannot?.code === 'outgrown' ? '' : '9999';
-  return `${window.next_visit} ${dayAt(window.day, printedLine(window).ripe.median) ?? '9999'}`;
+  return `${window.next_visit} ${middleOf(one) ?? '9999'}`;
 };

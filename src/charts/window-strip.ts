@@ -1,7 +1,7 @@
 import type { TopLevelSpec } from 'vega-lite';
 import { type Day, daysBetween } from '../day.ts';
 import type { Format } from '../format.ts';
-import { dayAxis } from './day-axis.ts';
+import { weekAxis } from './day-axis.ts';
 import { type Part, xOf } from './season-strip.ts';
 import { COLUMN_PX, GREY, INK, RIND, theme } from './theme.ts';
 
@@ -38,7 +38,7 @@ const OVER_DROP_PX = 5;
 
 /** One row a fruit: a broad bar for five in ten, a thin one for nine, a broken line below for when it is past its best. */
 export function windowStrip({ first, last, today, rows }: WindowStrip, format: Format): TopLevelSpec {
-  const axis = dayAxis(first, last, format);
+  const axis = weekAxis(first, last, format);
   const end = daysBetween(first, last) + 0.5;
   const placed = (of: (row: WindowRow) => DayBand | null) =>
     rows.flatMap((row) => {

@@ -41,6 +41,9 @@ describe('a season that runs, with cuts of the one before', async () => {
   const { book, ripe, list, csv } = await built({ growing: GROWING, visits: VISITS });
 
   test('draws a strip of the fruits that can be told, and says why of the others', () => {
+    expect(ripe.body).toMatch(
+      /By their age none is likely to be ripe yet\. The first likely one is G[13], about \d+ Aug\./,
+    );
     expect(ripe.body).toContain('Seen from 1 Aug');
     expect(ripe.html).toContain('windows-globe');
     expect(ripe.body).toMatch(/G2: Nobody wrote down when it set/);
