@@ -1,6 +1,5 @@
 import { describe, expect, it, test } from 'vitest';
 import { groupedShare } from '../../src/statistics/beta-binomial.ts';
-import { firthInterval } from '../../src/statistics/penalised-logistic/firth.ts';
 import {
   FEWEST_STORMS,
   type MeasuredStorm,
@@ -8,6 +7,7 @@ import {
   splitChance,
   splitDirection,
 } from '../../src/statistics/storms.ts';
+import { firthInterval } from './penalised-logistic/firth.ts';
 import { type StormSetting, stormGarden, trueChance } from './storm-gardens.ts';
 
 const storm = (exposed: number, split: number, measure: number | null = null): MeasuredStorm => ({

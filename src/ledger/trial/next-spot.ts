@@ -1,5 +1,5 @@
 import { expectedGain } from '../../statistics/expected-gain.ts';
-import type { Vector } from '../../statistics/mixed-model/cholesky.ts';
+import type { Vector } from '../../statistics/linear/cholesky.ts';
 import type { LevelDraws } from '../../statistics/posterior/level-draws.ts';
 import { type ScorePart, scoreOf, weightOf, wishedFor } from './score.ts';
 import { traitOf } from './trait.ts';

@@ -1,5 +1,5 @@
 import { WEIGHT_KEYS, type WeightKey } from '../../records/weights.ts';
-import type { Vector } from '../../statistics/mixed-model/cholesky.ts';
+import type { Vector } from '../../statistics/linear/cholesky.ts';
 import type { LevelDraws } from '../../statistics/posterior/level-draws.ts';
 import { type TraitId, traitOf } from './trait.ts';
 import { median, summerOf, type TraitFit } from './trait-fit.ts';

@@ -1,4 +1,4 @@
-import type { Vector } from '../../statistics/mixed-model/cholesky.ts';
+import type { Vector } from '../../statistics/linear/cholesky.ts';
 import { atColumns, effectsOf, type LevelDraws, withFactor } from '../../statistics/posterior/level-draws.ts';
 import { type Posterior, posterior } from '../../statistics/posterior/posterior.ts';
 import type { PosteriorData, PosteriorRefusal } from '../../statistics/posterior/posterior-data.ts';

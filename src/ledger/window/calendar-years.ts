@@ -1,5 +1,5 @@
 import { type Day, daysBetween } from '../../day.ts';
-import type { Vector } from '../../statistics/mixed-model/cholesky.ts';
+import type { Vector } from '../../statistics/linear/cholesky.ts';
 import { isEnough } from '../weather/long-record.ts';
 import { heatOf } from '../weather/measure.ts';
 import { sameDates, type Window } from '../weather/window.ts';

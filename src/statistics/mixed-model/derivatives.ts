@@ -5,8 +5,9 @@
  * as the difference of tr(PVₖ) over a hair of γₗ: to some six digits at the cost of one more ratio a factor, where
  * the trace itself would ask for the whole inverse. A Newton step needs no more, since the gradient is exact.
  */
-import { dot, type Vector } from './cholesky.ts';
-import { spread, sumsByLevel } from './random-factor.ts';
+
+import { spread, sumsByLevel } from '../crossed/random-factor.ts';
+import { dot, type Vector } from '../linear/cholesky.ts';
 import type { ReducedModel } from './reduced-model.ts';
 import { type Evaluation, project, solvedAt } from './restricted-likelihood.ts';
 import { singleTraces } from './traces.ts';

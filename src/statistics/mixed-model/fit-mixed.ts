@@ -3,9 +3,10 @@
  * effects of one variance per level, crossed or nested, the residual is independent with one variance. Components may
  * end at 0. Estimates as in Bates et al. 2015, Journal of Statistical Software 67(1), section 3 (from memory).
  */
-import { dot, type Vector } from './cholesky.ts';
-import { type FixedColumn, fixedPart } from './fixed-part.ts';
-import { placesOf, type RandomFactor, spread, sumsByLevel } from './random-factor.ts';
+
+import { type FixedColumn, fixedPart } from '../crossed/fixed-part.ts';
+import { placesOf, type RandomFactor, spread, sumsByLevel } from '../crossed/random-factor.ts';
+import { dot, type Vector } from '../linear/cholesky.ts';
 import { type ReducedModel, reducedModel } from './reduced-model.ts';
 import { type Evaluation, minus, solveLevels, times } from './restricted-likelihood.ts';
 import { firstInseparable } from './separable.ts';

@@ -7,10 +7,11 @@
  * and lᵗΦ(Qᵢⱼ - PᵢΦPⱼ)Φl = (Vᵢw)ᵗP(Vⱼw); its second derivatives R are 0 in a sum of components. For one contrast
  * (l = 1) A₁ = A₂ = A, so the factor λ is 1 and the degrees of freedom m are 2 / A.
  */
-import { dot, type Rows, solve, triangleOf, type Vector } from './cholesky.ts';
+
+import { withoutFixed } from '../crossed/fixed-part.ts';
+import { spread, sumsByLevel } from '../crossed/random-factor.ts';
+import { dot, type Rows, solve, triangleOf, type Vector } from '../linear/cholesky.ts';
 import type { MixedFit } from './fit-mixed.ts';
-import { withoutFixed } from './fixed-part.ts';
-import { spread, sumsByLevel } from './random-factor.ts';
 import { minus, project, solveLevels, times } from './restricted-likelihood.ts';
 import { doubleTraces, singleTraces } from './traces.ts';
 

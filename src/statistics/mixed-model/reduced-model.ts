@@ -3,10 +3,10 @@
  * (Patterson & Thompson 1971, Biometrika 58:545-554; from memory). Work is then by levels, not by observations, and
  * only where levels meet.
  */
-import { type CrossedEquations, crossedEquations } from '../posterior/crossed-equations.ts';
-import type { Vector } from './cholesky.ts';
-import { type FixedPart, withoutFixed } from './fixed-part.ts';
-import type { Places } from './random-factor.ts';
+import { type CrossedEquations, crossedEquations } from '../crossed/crossed-equations.ts';
+import { type FixedPart, withoutFixed } from '../crossed/fixed-part.ts';
+import type { Places } from '../crossed/random-factor.ts';
+import type { Vector } from '../linear/cholesky.ts';
 
 export interface ReducedModel {
   readonly fixed: FixedPart;

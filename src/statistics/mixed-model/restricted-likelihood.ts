@@ -5,11 +5,11 @@
  * P = M - MZG½C⁻¹G½ZᵗM, the criterion is d(γ) = log|C| + (n - p) log(yᵗPy): -2 log likelihood but for constants.
  * C is never formed: C⁻¹ is the levels' part of the inverse of Henderson's equations, which are sparse.
  */
-import { type SolvedEquations, solveAt } from '../posterior/crossed-equations.ts';
-import { lowerSolve, upperSolve } from '../posterior/sparse-triangle.ts';
-import { dot, type Vector } from './cholesky.ts';
-import { withoutFixed } from './fixed-part.ts';
-import { spread, sumsByLevel } from './random-factor.ts';
+import { type SolvedEquations, solveAt } from '../crossed/crossed-equations.ts';
+import { withoutFixed } from '../crossed/fixed-part.ts';
+import { spread, sumsByLevel } from '../crossed/random-factor.ts';
+import { dot, type Vector } from '../linear/cholesky.ts';
+import { lowerSolve, upperSolve } from '../linear/sparse-triangle.ts';
 import type { ReducedModel } from './reduced-model.ts';
 
 /**

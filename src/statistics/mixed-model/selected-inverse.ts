@@ -3,8 +3,9 @@
  * Fagan & Chen 1973, Proceedings of the 8th PICA Conference 63-69 (from memory). With C = L D Lᵗ, C⁻¹ = L⁻ᵗD⁻¹ +
  * (I - Lᵗ)C⁻¹, so that each column follows from those behind it at the cost of the triangle itself.
  */
-import type { TriangleLayout } from '../posterior/sparse-triangle.ts';
-import type { Vector } from './cholesky.ts';
+
+import type { Vector } from '../linear/cholesky.ts';
+import type { TriangleLayout } from '../linear/sparse-triangle.ts';
 
 /** The numbers of C⁻¹ in the triangle's layout. */
 export function selectedInverse({ size, start, changes }: TriangleLayout, numbers: Vector): Vector {

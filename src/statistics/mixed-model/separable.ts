@@ -1,6 +1,7 @@
 /** Whether the data can tell the variance components from each other and from the residual at all. */
-import { dot, triangleOf, type Vector } from './cholesky.ts';
-import { sumsByLevel } from './random-factor.ts';
+
+import { sumsByLevel } from '../crossed/random-factor.ts';
+import { dot, triangleOf, type Vector } from '../linear/cholesky.ts';
 import type { ReducedModel } from './reduced-model.ts';
 
 /** Share of a factor's covariance pattern that must stand apart from the fixed part and the components before it. */

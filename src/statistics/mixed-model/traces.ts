@@ -1,7 +1,7 @@
 /** Traces of products of P with the factors' covariance patterns V = ZZᵗ, in units of the residual variance. */
-import type { SolvedEquations } from '../posterior/crossed-equations.ts';
-import { dot } from './cholesky.ts';
-import { spread, sumsByLevel } from './random-factor.ts';
+import type { SolvedEquations } from '../crossed/crossed-equations.ts';
+import { spread, sumsByLevel } from '../crossed/random-factor.ts';
+import { dot } from '../linear/cholesky.ts';
 import type { ReducedModel } from './reduced-model.ts';
 import { type Evaluation, project } from './restricted-likelihood.ts';
 import { selectedInverse } from './selected-inverse.ts';

@@ -3,7 +3,7 @@
  * Newton steps with exact first and all but exact second derivatives its bottom. Deterministic. A ratio that ends at 0
  * does so because the criterion rises from there (the condition of Karush, Kuhn & Tucker), not because a search ran out.
  */
-import { dot, type Rows, solve, triangleOf } from './cholesky.ts';
+import { dot, type Rows, solve, triangleOf } from '../linear/cholesky.ts';
 import { type Derivatives, derivatives } from './derivatives.ts';
 import type { ReducedModel } from './reduced-model.ts';
 import { type Evaluation, evaluate, roughCriterion } from './restricted-likelihood.ts';

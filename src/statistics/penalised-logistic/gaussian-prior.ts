@@ -9,7 +9,7 @@
  *   variance beyond cᵗΣc   ½ Σ Fᵢ dᵢ² hᵢᵢ + ½ Σ Tᵢ dᵢ² hᵢⱼ Tⱼ hⱼⱼ + ½ Σ Tᵢ dᵢ hᵢⱼ² dⱼ Tⱼ
  *   third cumulant         Σ Tᵢ dᵢ³
  */
-import { dot, type Rows, solve, solveLower, triangleOf, type Vector } from '../mixed-model/cholesky.ts';
+import { dot, type Rows, solve, solveLower, triangleOf, type Vector } from '../linear/cholesky.ts';
 import { type Design, designOf, type Likelihood, type LogisticRow, likelihoodAt } from './logistic.ts';
 
 const MOST_STEPS = 200;

@@ -1,5 +1,5 @@
 /** The likelihood of hits whose log odds are a sum of columns times coefficients: what every penalty is laid upon. */
-import { dot, type Vector } from '../mixed-model/cholesky.ts';
+import { dot, type Vector } from '../linear/cholesky.ts';
 
 /** Units that share their columns: one fruit, or all fruits of a storm. The constant is a column like any other. */
 export interface LogisticRow {

@@ -1,5 +1,5 @@
 /** Draws of what levels are worth, built from the parts of a posterior, for the sentences that are told of them. */
-import type { Vector } from '../mixed-model/cholesky.ts';
+import type { Vector } from '../linear/cholesky.ts';
 import type { FactorPosterior, Posterior } from './posterior.ts';
 
 export interface LevelDraws {

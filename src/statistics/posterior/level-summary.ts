@@ -1,6 +1,6 @@
 /** What draws of levels say: where each lies, how it stands to one of them, and how often it is among the best. */
 import type { Interval } from '../../figure.ts';
-import type { Vector } from '../mixed-model/cholesky.ts';
+import type { Vector } from '../linear/cholesky.ts';
 import type { LevelDraws } from './level-draws.ts';
 
 export interface LevelInterval {

@@ -1,7 +1,8 @@
 /** What a crossed model is fitted to, checked and put in one order, whatever the order of the records. */
-import { dot, type Vector } from '../mixed-model/cholesky.ts';
-import { type FixedColumn, type FixedPart, fixedPart, withoutFixed } from '../mixed-model/fixed-part.ts';
-import type { Places } from '../mixed-model/random-factor.ts';
+
+import { type FixedColumn, type FixedPart, fixedPart, withoutFixed } from '../crossed/fixed-part.ts';
+import type { Places } from '../crossed/random-factor.ts';
+import { dot, type Vector } from '../linear/cholesky.ts';
 
 /** Values this close to their fixed part, relative to the largest of them, differ from it by rounding only. */
 const ROUNDING = 64 * Number.EPSILON;

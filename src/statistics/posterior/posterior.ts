@@ -10,12 +10,13 @@
  * 5.4, 14.2 and 15; half-normal scales: Gelman 2006, Bayesian Analysis 1:515-534; all from memory). Ratios come from a
  * lattice (see `ratio-lattice`), so draws are independent and as many as asked for; that is their effective number.
  */
-import { dot, type Vector } from '../mixed-model/cholesky.ts';
+
+import { type CrossedEquations, crossedEquations, solveAt } from '../crossed/crossed-equations.ts';
+import { dot, type Vector } from '../linear/cholesky.ts';
+import { upperSolve } from '../linear/sparse-triangle.ts';
 import { randomStream } from '../random-stream.ts';
-import { type CrossedEquations, crossedEquations, solveAt } from './crossed-equations.ts';
+import { type RatioAxis, type RatioLattice, type RatioPoint, ratioLattice } from '../ratio-lattice.ts';
 import { type OrderedData, orderedData, type PosteriorData, type PosteriorRefusal } from './posterior-data.ts';
-import { type RatioAxis, type RatioLattice, type RatioPoint, ratioLattice } from './ratio-lattice.ts';
-import { upperSolve } from './sparse-triangle.ts';
 import { chiSquare, standardNormal } from './variates.ts';
 
 export interface PosteriorSettings {

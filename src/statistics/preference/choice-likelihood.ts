@@ -6,7 +6,7 @@
  * order of two is a pair without "the same"; an order read from its worst end is not the same model turned round.
  * Every term is concave in λ and log ν together.
  */
-import type { Vector } from '../mixed-model/cholesky.ts';
+import type { Vector } from '../linear/cholesky.ts';
 import type { Ballots, PlacedPair } from './ballot.ts';
 
 /** The log likelihood with its slopes, and its curvature turned positive, over the fruits' log-worths and then log ν. */

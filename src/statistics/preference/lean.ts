@@ -9,7 +9,7 @@
  *   log of the evidence    ⅛ Fᵢⱼₖₗ ΣᵢⱼΣₖₗ + ⅛ Tᵢⱼₖ Σⱼₖ Σᵢₗ Tₗₘₙ Σₘₙ + 1/12 Tᵢⱼₖ Tₗₘₙ ΣᵢₗΣⱼₘΣₖₙ
  * A ballot's T and F are the third and fourth cumulants of what it could have said, turned negative.
  */
-import type { Vector } from '../mixed-model/cholesky.ts';
+import type { Vector } from '../linear/cholesky.ts';
 import type { Ballots } from './ballot.ts';
 
 /** One of the things that could have been said: its chance, and what its log odds are made of. */

@@ -4,7 +4,7 @@
  * N(0, spread of ties²): a ridge that pulls towards equal worth. All is solved in units of these spreads, so that a
  * spread of 0 does no harm, by Newton’s method with halved steps; the posterior has a single peak.
  */
-import { dot, logDeterminant, type Rows, solve, triangleOf, type Vector } from '../mixed-model/cholesky.ts';
+import { dot, logDeterminant, type Rows, solve, triangleOf, type Vector } from '../linear/cholesky.ts';
 import type { Ballots } from './ballot.ts';
 import { type Likelihood, likelihoodOf } from './choice-likelihood.ts';
 import { choicesOf, leanOf } from './lean.ts';

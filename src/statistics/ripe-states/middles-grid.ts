@@ -1,5 +1,5 @@
 /** The places at which the middle of a variety is tried, on the scale of log time, and how likely its fruits are there. */
-import type { Vector } from '../mixed-model/cholesky.ts';
+import type { Vector } from '../linear/cholesky.ts';
 import { multiplyChances, type Sight, type Stages } from './state-chance.ts';
 
 /** Places evenly spaced by `step`: `lowest`, `lowest + step`, … */

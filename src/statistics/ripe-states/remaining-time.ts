@@ -3,7 +3,7 @@
  * uncertain as the cuts leave it, so every number here is an average over the draws of `ripe-states`.
  */
 import type { Interval } from '../../figure.ts';
-import type { Vector } from '../mixed-model/cholesky.ts';
+import type { Vector } from '../linear/cholesky.ts';
 import { randomStream } from '../random-stream.ts';
 import { grownSpan } from './grown-span.ts';
 import { normalShare, normalValue } from './normal-table.ts';

@@ -2,14 +2,14 @@
  * When a variety's fruits become ripe, pass their prime and are over, learned from the insides of fruits that were cut:
  * ripe is seen only by cutting. The model is that of `state-chance`, with variety means drawn together (`shared-middles`).
  * Nothing unknown is put at its best value: with a dozen fruits such ranges hold some five in ten of what they should
- * hold nine of. The spread of fruits and the two widths come from a lattice (`posterior/ratio-lattice`), the rest
+ * hold nine of. The spread of fruits and the two widths come from a lattice (`ratio-lattice`), the rest
  * is summed on a grid; only the draws that are handed over are random. Fruits are taken as independent given their
  * variety, and the day of a cut as chosen by no sign of that fruit. Mounds that differ, or fruits picked by their looks,
  * break this.
  */
-import type { Vector } from '../mixed-model/cholesky.ts';
-import { type RatioLattice, ratioLattice } from '../posterior/ratio-lattice.ts';
+import type { Vector } from '../linear/cholesky.ts';
 import { randomStream } from '../random-stream.ts';
+import { type RatioLattice, ratioLattice } from '../ratio-lattice.ts';
 import { grownSpan } from './grown-span.ts';
 import { middlesGrid, varietyCurve } from './middles-grid.ts';
 import { checkPriors, logPrior, type RipePriors } from './ripe-priors.ts';

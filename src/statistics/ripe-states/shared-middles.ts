@@ -3,7 +3,7 @@
  * spread τ of half-normal prior. τ is tried at the middles of equal parts of its prior, the common middle on the grid and
  * beyond it, and each variety's middle is summed over its grid, so nothing here is a normal approximation.
  */
-import type { Vector } from '../mixed-model/cholesky.ts';
+import type { Vector } from '../linear/cholesky.ts';
 import type { MiddlesGrid, VarietyCurve } from './middles-grid.ts';
 import { normalValue } from './normal-table.ts';
 

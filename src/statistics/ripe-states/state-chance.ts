@@ -4,7 +4,7 @@
  * longer also keeps a tenth longer. On the scale of log time this is the ordered probit model: McCullagh 1980, Journal of
  * the Royal Statistical Society B 42:109-142 (from memory).
  */
-import type { Vector } from '../mixed-model/cholesky.ts';
+import type { Vector } from '../linear/cholesky.ts';
 import { type GrownSpan, grownSpan, isNarrow, ripeShare, sdWith, unripeShare } from './grown-span.ts';
 import { normalBetween } from './normal-table.ts';
 import type { RipeState } from './seen-fruit.ts';

@@ -2,10 +2,10 @@
 import fc from 'fast-check';
 import { inverse, LuDecomposition, Matrix } from 'ml-matrix';
 import { describe, expect, it } from 'vitest';
+import { fixedPart } from '../../../src/statistics/crossed/fixed-part.ts';
+import { placesOf } from '../../../src/statistics/crossed/random-factor.ts';
 import { derivatives } from '../../../src/statistics/mixed-model/derivatives.ts';
 import { fitMixed, type MixedData } from '../../../src/statistics/mixed-model/fit-mixed.ts';
-import { fixedPart } from '../../../src/statistics/mixed-model/fixed-part.ts';
-import { placesOf } from '../../../src/statistics/mixed-model/random-factor.ts';
 import { reducedModel } from '../../../src/statistics/mixed-model/reduced-model.ts';
 import { evaluate, roughCriterion } from '../../../src/statistics/mixed-model/restricted-likelihood.ts';
 import { bestRatios } from '../../../src/statistics/mixed-model/variance-ratios.ts';

@@ -2,10 +2,10 @@
 import fc from 'fast-check';
 import { inverse, Matrix } from 'ml-matrix';
 import { expect, it } from 'vitest';
+import { fixedPart } from '../../../src/statistics/crossed/fixed-part.ts';
+import { placesOf } from '../../../src/statistics/crossed/random-factor.ts';
 import { derivatives } from '../../../src/statistics/mixed-model/derivatives.ts';
 import type { MixedData } from '../../../src/statistics/mixed-model/fit-mixed.ts';
-import { fixedPart } from '../../../src/statistics/mixed-model/fixed-part.ts';
-import { placesOf } from '../../../src/statistics/mixed-model/random-factor.ts';
 import { reducedModel } from '../../../src/statistics/mixed-model/reduced-model.ts';
 import { evaluate } from '../../../src/statistics/mixed-model/restricted-likelihood.ts';
 import { doubleTraces, singleTraces } from '../../../src/statistics/mixed-model/traces.ts';

@@ -1,10 +1,10 @@
 import { describe, expect, it, test } from 'vitest';
-import { type FirthFit, firthInterval, fitFirth } from '../../../src/statistics/penalised-logistic/firth.ts';
 import type { LogisticRow } from '../../../src/statistics/penalised-logistic/logistic.ts';
 import { randomStream } from '../../../src/statistics/random-stream.ts';
 import oracle from '../../published/penalised-logistic/oracle.json' with { type: 'json' };
 import { ENDOMETRIAL, FOUR_CELLS } from '../../published/penalised-logistic/printed.ts';
 import { expectPrinted } from '../agreement.ts';
+import { type FirthFit, firthInterval, fitFirth } from './firth.ts';
 
 const CLOSE = 1e-4;
 

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { eliminationOf } from '../../../src/statistics/posterior/elimination.ts';
+import { eliminationOf } from '../../../src/statistics/linear/elimination.ts';
 
 const tied = (...ties: readonly (readonly number[])[]): Set<number>[] => ties.map((one) => new Set(one));
 

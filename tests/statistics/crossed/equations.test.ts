@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { fixedPart } from '../../../src/statistics/mixed-model/fixed-part.ts';
-import { placesOf } from '../../../src/statistics/mixed-model/random-factor.ts';
+import { crossedEquations, solveAt } from '../../../src/statistics/crossed/crossed-equations.ts';
+import { fixedPart } from '../../../src/statistics/crossed/fixed-part.ts';
+import { placesOf } from '../../../src/statistics/crossed/random-factor.ts';
 import { reducedModel } from '../../../src/statistics/mixed-model/reduced-model.ts';
 import { evaluate } from '../../../src/statistics/mixed-model/restricted-likelihood.ts';
-import { crossedEquations, solveAt } from '../../../src/statistics/posterior/crossed-equations.ts';
 import { expectDigits } from '../agreement.ts';
 import { trial } from '../mixed-model/fitting.ts';
-import { constant, grouped } from './telling.ts';
+import { constant, grouped } from '../posterior/telling.ts';
 
 it('the sparse equations tell what dense restricted likelihood tells, at any ratios', () => {
   // That one is checked against lme4: tests/statistics/mixed-model/oracle.test.ts.

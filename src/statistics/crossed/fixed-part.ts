@@ -1,6 +1,6 @@
 /** The fixed part of a mixed model as an orthonormal basis: X D⁻¹ = Q R, with D the lengths of X's columns. */
-import { dot, type Rows, type Vector } from './cholesky.ts';
-import { orthonormal } from './orthonormal.ts';
+import { dot, type Rows, type Vector } from '../linear/cholesky.ts';
+import { orthonormal } from '../linear/orthonormal.ts';
 
 export interface FixedColumn {
   readonly name: string;

@@ -2,7 +2,7 @@
  * Sparse positive definite matrices as C = L D Lᵗ, L with ones on its diagonal, in an order of elimination: Golub & Van
  * Loan 2013, Matrix Computations, 4.1 (from memory). Only what the elimination leaves tied is stored and worked on.
  */
-import type { Vector } from '../mixed-model/cholesky.ts';
+import type { Vector } from './cholesky.ts';
 import type { Elimination } from './elimination.ts';
 
 /** Where the numbers of a triangle stand: column after column, the diagonal first. */

@@ -6,10 +6,23 @@
  *
  * Takes every unit as standing alone. Units of one storm or season do not: there its intervals are too short.
  */
-import type { Interval } from '../../figure.ts';
-import { dot, logDeterminant, type Rows, solve, triangleOf, type Vector } from '../mixed-model/cholesky.ts';
-import { mixtureQuantile } from '../preference/normal-mixture.ts';
-import { type Design, designOf, type Likelihood, type LogisticRow, likelihoodAt } from './logistic.ts';
+import type { Interval } from '../../../src/figure.ts';
+import {
+  dot,
+  logDeterminant,
+  type Rows,
+  solve,
+  triangleOf,
+  type Vector,
+} from '../../../src/statistics/linear/cholesky.ts';
+import {
+  type Design,
+  designOf,
+  type Likelihood,
+  type LogisticRow,
+  likelihoodAt,
+} from '../../../src/statistics/penalised-logistic/logistic.ts';
+import { mixtureQuantile } from '../../../src/statistics/preference/normal-mixture.ts';
 
 const MOST_STEPS = 500;
 /** Of the penalised log likelihood's slope in units of its curvature: beyond the eighth digit of a coefficient. */

@@ -9,11 +9,11 @@
  * yᵗPy = yᵗy - rᵗC⁻¹r (Searle, Casella & McCulloch 1992, Variance Components, 7.6 and appendix M; from memory). Both
  * the restricted likelihood and the posterior are evaluated on them, at a cost that fits thousands of ratios.
  */
-import type { Vector } from '../mixed-model/cholesky.ts';
-import type { FixedPart } from '../mixed-model/fixed-part.ts';
-import { type Places, sumsByLevel } from '../mixed-model/random-factor.ts';
-import { eliminationOf } from './elimination.ts';
-import { factorise, layoutOf, lowerSolve, type TriangleLayout, upperSolve } from './sparse-triangle.ts';
+import type { Vector } from '../linear/cholesky.ts';
+import { eliminationOf } from '../linear/elimination.ts';
+import { factorise, layoutOf, lowerSolve, type TriangleLayout, upperSolve } from '../linear/sparse-triangle.ts';
+import type { FixedPart } from './fixed-part.ts';
+import { type Places, sumsByLevel } from './random-factor.ts';
 
 export interface CrossedEquations {
   readonly layout: TriangleLayout;

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { type RatioLattice, ratioLattice } from '../../../src/statistics/posterior/ratio-lattice.ts';
+import { type RatioLattice, ratioLattice } from '../../src/statistics/ratio-lattice.ts';
 
 const expected = ({ points }: RatioLattice, of: (ratios: readonly number[]) => number): number =>
   points.reduce((sum, { ratios, share }) => sum + share * of(ratios), 0);

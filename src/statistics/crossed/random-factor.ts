@@ -1,5 +1,5 @@
 /** Random factors: each observation has one level of each, and all levels of all factors stand in one row of places. */
-import type { Vector } from './cholesky.ts';
+import type { Vector } from '../linear/cholesky.ts';
 
 export interface RandomFactor {
   readonly name: string;
