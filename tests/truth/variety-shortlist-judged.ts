@@ -11,10 +11,13 @@ import { type Regret, regretOf } from './variety-shortlist-regret.ts';
 
 const OF = 20;
 
-/** A claim as the list prints it, of 20, turned so that it is 10 or more, and whether what it says is so. */
+/** A claim as the list prints it, of 20, turned so that it is 10 or more. */
 export interface JudgedClaim {
   readonly said: number;
+  /** Whether it is so: of one summer, in that summer, for more is not said; of several, for good. */
   readonly holds: boolean;
+  /** Whether it is so for good. */
+  readonly lasts: boolean;
   /** Shared with the yardstick. */
   readonly seasons: number;
 }
@@ -45,9 +48,12 @@ export function judgedList(
   const parts = scoreParts(found, values);
   const list = shortlist({ parts, varieties, yardstick }, plan.weights);
   const lasting = scoresOf(garden, plan, ({ lasting: own }) => own);
-  const above = (variety: string): number => (lasting.get(variety) ?? 0) - (lasting.get(yardstick) ?? 0);
+  const said = garden.seasons.length === 1 ? scoresOf(garden, plan, worthOf) : lasting;
+  const aboveIn = (scores: ReadonlyMap<string, number>, variety: string): number =>
+    (scores.get(variety) ?? 0) - (scores.get(yardstick) ?? 0);
+  const above = (variety: string): number => aboveIn(lasting, variety);
   return {
-    claims: list.flatMap((entry) => claimOf(entry, above(entry.variety))),
+    claims: list.flatMap((entry) => claimOf(entry, aboveIn(said, entry.variety), above(entry.variety))),
     differences: found.flatMap(({ numbers }) =>
       numbers.varieties.flatMap(({ variety, difference }) =>
         difference
@@ -69,22 +75,27 @@ export function judgedList(
   };
 }
 
-function claimOf({ better, seasons }: ListEntry, above: number): JudgedClaim[] {
+function claimOf({ better, seasons }: ListEntry, above_as_said: number, above_for_good: number): JudgedClaim[] {
   if (better === null) return [];
   const said = twentieths(better, seasons);
-  return [{ said: Math.max(said, OF - said), holds: said >= OF / 2 ? above > 0 : above < 0, seasons }];
+  const isSo = (above: number): boolean => (said >= OF / 2 ? above > 0 : above < 0);
+  return [{ said: Math.max(said, OF - said), holds: isSo(above_as_said), lasts: isSo(above_for_good), seasons }];
 }
 
 const rangeOf = (of: string, interval: Interval, truth: number): Judged => ({ of, interval, truth, oracle_width: 1 });
 
-/** One summer's range reaches to that summer; those of several to the next. */
-function differenceOf({ truths, seasons }: SimulatedVarietyValues, trait: string, a: string, b: string): number {
+/** One summer's ranges reach to that summer; those of several to the next. */
+function differenceOf({ truths }: SimulatedVarietyValues, trait: string, a: string, b: string): number {
   const worth = (variety: string): number => {
     const own = truths.find((one) => one.trait === trait && one.variety === variety);
-    return (seasons.length === 1 ? own?.in_season[0] : own?.lasting) ?? Number.NaN;
+    return own ? worthOf(own) : Number.NaN;
   };
   return worth(a) - worth(b);
 }
+
+/** What is told of a variety: of a single summer, what it was worth in that one. */
+const worthOf = ({ in_season, lasting }: SimulatedVarietyValues['truths'][number]): number =>
+  in_season.length === 1 ? (in_season[0] ?? Number.NaN) : lasting;
 
 /** Over all seasons, whichever it stood in. */
 function rawMean({ values }: SimulatedVarietyValues, trait: string, variety: string): number {

@@ -14,6 +14,7 @@ export interface ClaimRow {
   readonly made: number;
   /** Of 20. */
   readonly came_true: number;
+  readonly lasted: number;
 }
 
 /** By seasons and by what was said, from 16 of 20 up. */
@@ -23,8 +24,9 @@ export function claimRows(lists: readonly JudgedList[]): ClaimRow[] {
     [BOLD, 17, 18, 19].flatMap((said) => {
       const made = claims.filter((one) => one.said === said && isOf(one, seasons));
       if (made.length === 0) return [];
-      const came_true = (OF * made.filter(({ holds }) => holds).length) / made.length;
-      return [{ seasons, said, made: made.length, came_true }];
+      const of20 = (is: (claim: JudgedClaim) => boolean): number => (OF * made.filter(is).length) / made.length;
+      const came_true = of20(({ holds }) => holds);
+      return [{ seasons, said, made: made.length, came_true, lasted: of20(({ lasts }) => lasts) }];
     }),
   );
 }

@@ -38,15 +38,15 @@ const listOf = (told: Partial<JudgedList>): JudgedList => ({
 });
 
 test('claims by what was said and by seasons; four stand for more', () => {
-  const claim = (said: number, holds: boolean, seasons: number) => ({ said, holds, seasons });
+  const claim = (said: number, holds: boolean, seasons: number, lasts = holds) => ({ said, holds, lasts, seasons });
   const rows = claimRows([
-    listOf({ claims: [claim(16, true, 1), claim(16, false, 1), claim(15, true, 1)] }),
+    listOf({ claims: [claim(16, true, 1, false), claim(16, false, 1), claim(15, true, 1)] }),
     listOf({ claims: [claim(19, true, 4), claim(19, true, 6), claim(18, false, 2)] }),
   ]);
   expect(rows).toEqual([
-    { seasons: 1, said: 16, made: 2, came_true: 10 },
-    { seasons: 2, said: 18, made: 1, came_true: 0 },
-    { seasons: 4, said: 19, made: 2, came_true: 20 },
+    { seasons: 1, said: 16, made: 2, came_true: 10, lasted: 0 },
+    { seasons: 2, said: 18, made: 1, came_true: 0, lasted: 0 },
+    { seasons: 4, said: 19, made: 2, came_true: 20, lasted: 20 },
   ]);
 });
 
