@@ -4,9 +4,12 @@ import type { HeatSettings } from '../../garden/weather-settings.ts';
 import { ENOUGH_READ } from './long-record.ts';
 import { heatOf } from './measure.ts';
 
+/** Taken to be like its neighbours a day is off by some 5 °C·days, so three are by the heat of one. A judgement, no source. */
+const FEW_UNREAD = 3;
+
 /**
  * Heat from one day to another at a station, in °C·days: the first day counts, the last does not. Unread days are taken
- * to be like the read ones of the stretch; null when fewer than 95 in 100 of its days were read.
+ * to be like the read ones of the stretch; null when more than three and more than 5 in 100 were not read, or most.
  */
 export type HeatBetween = (from: Day, to: Day) => number | null;
 
@@ -27,7 +30,8 @@ export function heatRecord(station: Station, settings: HeatSettings): HeatBetwee
     const [start, end] = [dayNumber(from), dayNumber(to)];
     if (end <= start) return end === start ? 0 : null;
     const read = upTo(reads, end) - upTo(reads, start);
-    if (read < ENOUGH_READ * (end - start)) return null;
+    const unread = end - start - read;
+    if ((unread > FEW_UNREAD && read < ENOUGH_READ * (end - start)) || unread > read) return null;
     return ((upTo(sums, end) - upTo(sums, start)) * (end - start)) / read;
   };
 }
