@@ -7,6 +7,7 @@ import type { GardenRecord } from '../records/garden.ts';
 import type { WeatherDayRecord } from '../records/weather-day.ts';
 import { checkWeather } from './check-weather.ts';
 import type { Station, WeatherDay } from './garden.ts';
+import { isReadInMorning, NOTHING_OF_DAY, NOTHING_OF_MORNING } from './morning-station.ts';
 
 interface Stations {
   readonly stations: readonly Station[];
@@ -15,17 +16,15 @@ interface Stations {
 
 /** The weather of each station by the day it fell on. */
 export function linkStations(listings: readonly Listing<'weather'>[], garden: Entry<GardenRecord> | null): Stations {
-  const named = garden?.record.weather ?? null;
   const ids = [...new Set(listings.map(({ part }) => part))].sort();
   const stations = ids.map((id) => {
     const entries = listings.filter(({ part }) => part === id).flatMap((listing) => listing.entries);
-    const morning = named?.station === id && named.read === 'morning';
     return {
       id,
       days: filed(
         id,
         entries.map(({ record }) => record),
-        morning,
+        garden !== null && isReadInMorning(garden.record, id),
       ),
     };
   });
@@ -43,7 +42,7 @@ export function linkStations(listings: readonly Listing<'weather'>[], garden: En
 function filed(station: string, rows: readonly WeatherDayRecord[], morning: boolean): WeatherDay[] {
   const days = new Map<string, WeatherDay>();
   const put = (date: WeatherDayRecord['date'], part: Partial<WeatherDayRecord>): void => {
-    const day = days.get(date) ?? { ...EMPTY, date, key: `weather/${station}/${date}` };
+    const day = days.get(date) ?? { ...NOTHING_OF_MORNING, ...NOTHING_OF_DAY, date, key: `weather/${station}/${date}` };
     days.set(date, { ...day, ...part });
   };
   for (const row of rows) {
@@ -53,27 +52,6 @@ function filed(station: string, rows: readonly WeatherDayRecord[], morning: bool
   }
   return [...days.values()].sort((a, b) => (a.date < b.date ? -1 : 1));
 }
-
-const EMPTY = {
-  rain_mm: null,
-  rain_in: null,
-  rain: null,
-  tmax_c: null,
-  tmax_f: null,
-  tmin_c: null,
-  tmin_f: null,
-  dew_c: null,
-  dew_f: null,
-  rh_max_pct: null,
-  rh_min_pct: null,
-  wind_m_s: null,
-  wind_km_h: null,
-  wind_mph: null,
-  sun_h: null,
-  solar_mj_m2: null,
-  note: null,
-  entered: {},
-};
 
 function unknownStation(garden: Entry<GardenRecord> | null, ids: readonly string[]): Problem[] {
   const wanted = garden?.record.weather?.station;

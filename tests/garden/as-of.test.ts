@@ -30,6 +30,31 @@ test('a part counts from the day it was written down, else from its own last day
   expect(on('2025-08-25')?.pickings).toHaveLength(1);
 });
 
+test('a fruit that a known visit looked at hung there, whatever was written of it later', () => {
+  const visits =
+    '- {id: V1, visited_on: 2025-07-20, fruits: [{fruit: F1, call: not-yet}, {fruit: F2, call: not-yet}]}\n';
+  const late = [
+    '- {id: F1, planting: P1, fate: picked, pick: {picked_on: 2025-08-12}}\n',
+    '- {id: F2, planting: P1, fate: picked, cut: {cut_on: 2025-08-13}}\n',
+  ].join('');
+  const garden = smallGarden({ plantings: planting('P1', 'S1'), fruits: late, visits });
+  const fates = (day: string) =>
+    asOf(garden, day as Day).seasons[0]?.plantings[0]?.fruits.map(({ id, fate, pick, cut }) => [id, fate, pick ?? cut]);
+  expect(fates('2025-07-19')).toEqual([]);
+  expect(fates('2025-07-20')).toEqual([
+    ['F1', 'growing', null],
+    ['F2', 'growing', null],
+  ]);
+  expect(asOf(garden, '2025-08-13' as Day)).toEqual(garden);
+});
+
+test('one whose end nobody dated hung till it was cut', () => {
+  const late = '- {id: F1, planting: P1, fate: picked, set: {set_on: 2025-07-01}, cut: {cut_on: 2025-08-13}}\n';
+  const garden = smallGarden({ plantings: planting('P1', 'S1'), fruits: late });
+  const fate = (day: string) => asOf(garden, day as Day).seasons[0]?.plantings[0]?.fruits[0]?.fate;
+  expect([fate('2025-08-12'), fate('2025-08-13')]).toEqual(['growing', 'picked']);
+});
+
 test('nothing later than the day is in it, and nothing before it is lost', () => {
   expect(on('2025-05-19')).toBeUndefined();
   expect(asOf(whole, '2025-08-25' as Day)).toEqual(whole);

@@ -43,10 +43,11 @@ export async function siteOfFolder(folder: string, today: Day | null = null): Pr
 }
 
 /** The same, with nothing taken from what was made before. */
-export const siteMadeAnew = (folder: string): Promise<Site> => siteOf(bookFrom(loadGarden(folder), null, NOTHING_KEPT));
+export const siteMadeAnew = async (folder: string): Promise<Site> =>
+  siteOf(bookFrom(loadGarden(folder), null, NOTHING_KEPT));
 
 /** The site of a garden given as texts by path, in memory. */
-export function siteOfTexts(
+export async function siteOfTexts(
   texts: Readonly<Record<string, string>>,
   today: Day | null = null,
   kept: Kept = NOTHING_KEPT,

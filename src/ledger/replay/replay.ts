@@ -4,7 +4,7 @@ import type { Crop, Garden, Season } from '../../garden/garden.ts';
 import type { Kept } from '../../kept.ts';
 import type { Bases } from '../bases.ts';
 import { lossesOf } from '../pick-or-wait/losses-of.ts';
-import { type Dating, datingOf } from './known-garden.ts';
+import { type Dating, datingOf } from './dating.ts';
 import { type Outcome, outcomesOf } from './outcome.ts';
 import { type AdviceScore, type JudgedAdvice, judgeAdvice, scoreAdvice } from './score-advice.ts';
 import { type ClaimScore, type JudgedClaim, judgeClaim, missesFirst, scoreClaims } from './score-claims.ts';
