@@ -7,7 +7,7 @@ import type { GardenRecord } from '../records/garden.ts';
 import type { WeatherDayRecord } from '../records/weather-day.ts';
 import { checkWeather } from './check-weather.ts';
 import type { Station, WeatherDay } from './garden.ts';
-import { isReadInMorning, NOTHING_OF_DAY, NOTHING_OF_MORNING } from './morning-station.ts';
+import { isReadInMorning, NOTHING_OF_DAY, NOTHING_OF_MORNING, partsOf } from './morning-station.ts';
 
 interface Stations {
   readonly stations: readonly Station[];
@@ -34,11 +34,7 @@ export function linkStations(listings: readonly Listing<'weather'>[], garden: En
   return { stations, problems: [...problems, ...unknownStation(garden, ids)] };
 }
 
-/**
- * Rows as days of weather. A gauge, a highest temperature, wind, sun and the driest air read in the morning tell of the
- * day before; the lowest temperature, the dampest air and the dew point of the morning itself (common practice of
- * observers, no source).
- */
+/** Rows as days of weather, each part with the day it tells of. */
 function filed(station: string, rows: readonly WeatherDayRecord[], morning: boolean): WeatherDay[] {
   const days = new Map<string, WeatherDay>();
   const put = (date: WeatherDayRecord['date'], part: Partial<WeatherDayRecord>): void => {
@@ -46,9 +42,10 @@ function filed(station: string, rows: readonly WeatherDayRecord[], morning: bool
     days.set(date, { ...day, ...part });
   };
   for (const row of rows) {
-    const { date, tmin_c, tmin_f, dew_c, dew_f, rh_max_pct, note, ...evening } = row;
-    put(morning ? addDays(date, -1) : date, evening);
-    put(date, { tmin_c, tmin_f, dew_c, dew_f, rh_max_pct, note });
+    const { date, ...reading } = row;
+    const { of_day, of_morning } = partsOf(reading);
+    put(morning ? addDays(date, -1) : date, of_day);
+    put(date, of_morning);
   }
   return [...days.values()].sort((a, b) => (a.date < b.date ? -1 : 1));
 }

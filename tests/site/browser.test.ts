@@ -1,10 +1,10 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { AXE, axeFaults } from '../books/browsing.ts';
 import { htmlPages, type Site, siteOfFolder, siteOfTexts } from './built.ts';
 import { chromiumOrSay, openChromium } from './chromium.ts';
 import { LITTLE_GARDENS } from './little-gardens.ts';
@@ -12,7 +12,6 @@ import { LITTLE_GARDENS } from './little-gardens.ts';
 const path = chromiumOrSay('pages in a browser: accessibility, widths, fonts, print');
 /** For tests that open every page: a busy machine takes several times what an idle one does. */
 const LONG = 120_000;
-const axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
 describe.skipIf(path === null)('in a browser, straight from the disk', () => {
   let folder = '';
@@ -97,15 +96,11 @@ describe.skipIf(path === null)('in a browser, straight from the disk', () => {
       for (const file of pagesOf('demo')) {
         await page.setViewportSize({ width: 360, height: 900 });
         await turn(page, 'demo', file);
-        await page.addScriptTag({ path: axe });
+        await page.addScriptTag({ path: AXE });
         for (const width of [360, 1100]) {
           await page.setViewportSize({ width, height: 900 });
-          // Colours do not change with the width, and looking for them takes most of the time.
-          const rules = JSON.stringify({ 'color-contrast': { enabled: width === 360 } });
-          const found = (await page.evaluate(
-            `axe.run(document, { resultTypes: ["violations"], rules: ${rules} })`,
-          )) as { violations: { id: string; nodes: { html: string }[] }[] };
-          expect(found.violations.map(({ id, nodes }) => `${file} ${width}: ${id}: ${nodes[0]?.html}`)).toEqual([]);
+          const found = await axeFaults(page, width === 360);
+          expect(found.map((fault) => `${file} ${width}: ${fault}`)).toEqual([]);
         }
       }
       await page.context().close();
